@@ -1,0 +1,61 @@
+package org.gaugeline.assembly;
+
+import java.util.List;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.SpindleInterface;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A holder as it is bought: from the spindle end to its front face, nut included.
+ *
+ * @param ref catalogue id
+ * @param origin where the description comes from
+ * @param family how it holds the tool
+ * @param spindleInterface its spindle end
+ * @param faceContact whether its flange is made to touch the spindle face
+ * @param boreM bore diameter; for collet holders the largest shank
+ * @param colletSize the collet it takes; absent for fixed bores
+ * @param projectionM gauge plane to front face, nut included
+ * @param sections profile from the gauge plane outward
+ * @param minInsertionM least gripped length
+ * @param maxInsertionM deepest the shank can go
+ * @param ratings what is marked or measured, replacing what is predicted
+ * @param price price in the shop's currency; NaN where unknown
+ * @param sourceKey source of the description
+ */
+public record HolderBody(
+    String ref,
+    Origin origin,
+    ClampingFamily family,
+    SpindleInterface spindleInterface,
+    boolean faceContact,
+    double boreM,
+    @Nullable ColletSize colletSize,
+    double projectionM,
+    List<ProfileSection> sections,
+    double minInsertionM,
+    double maxInsertionM,
+    Ratings ratings,
+    double price,
+    boolean throughCoolant,
+    String sourceKey) {
+
+  /** Where a description comes from. */
+  public enum Origin {
+    /** the built-in generic series */
+    GENERIC,
+    /** the shop's mounted files */
+    SHOP,
+    /** the request itself */
+    REQUEST
+  }
+
+  /** Whether this holder can take a shank of that diameter (0.02 mm for fixed bores). */
+  public boolean takes(double shankDiameterM) {
+    ColletSize collet = colletSize;
+    return collet == null
+        ? Math.abs(shankDiameterM - boreM) < 2e-5
+        : shankDiameterM >= collet.minBoreM() - 1e-9 && shankDiameterM <= boreM + 1e-9;
+  }
+}

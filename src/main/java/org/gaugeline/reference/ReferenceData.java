@@ -1,0 +1,43 @@
+package org.gaugeline.reference;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All tables, loaded once. Maps keep the order of the table files, so that nothing in an answer
+ * depends on hashing.
+ *
+ * @param version SHA-256 of all table files, shortened: changes with any number in them
+ * @param itToleranceM ISO 286 tolerance by grade: upper step limits with the IT3 … IT12 values
+ */
+public record ReferenceData(
+    String version,
+    Map<String, Source> sources,
+    Map<String, Material> materials,
+    Map<String, SpindleInterface> interfaces,
+    Map<String, ClampingFamily> families,
+    Map<String, ColletSize> colletSizes,
+    List<ShankSize> shankSizes,
+    Map<String, Solid> solids,
+    Map<String, Friction> frictions,
+    List<StartingValue> startingValues,
+    List<AllowedRunout> allowedRunouts,
+    Map<OperationKind, ProcessCapability> capabilities,
+    List<MachineClass> machineClasses,
+    ToleranceTable itToleranceM,
+    Map<String, Practice> practices) {
+
+  /** The median of a practice value; a missing id is a fault of the tables, found at the start. */
+  public double practice(String id) {
+    return practiceRow(id).value().median();
+  }
+
+  /** A practice value with its spread and source. */
+  public Practice practiceRow(String id) {
+    Practice row = practices.get(id);
+    if (row == null) {
+      throw new IllegalStateException("no practice value '" + id + "' in the tables");
+    }
+    return row;
+  }
+}
