@@ -1,0 +1,47 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+
+/**
+ * Demand against capacity in one unit (SI): the currency from which scores, verdicts, limits and
+ * text derive.
+ *
+ * @param pair which pair it is
+ * @param demandMedian demand at the median
+ * @param demand demand at the asked confidence
+ * @param capacityMedian capacity at the median; +∞ where nothing limits
+ * @param capacity capacity at the asked confidence
+ * @param probability probability that capacity ≥ demand
+ * @param basis source keys that decided it
+ */
+public record Margin(
+    Pair pair,
+    double demandMedian,
+    double demand,
+    double capacityMedian,
+    double capacity,
+    double probability,
+    List<String> basis) {
+
+  /** Capacity over demand at the asked confidence; +∞ without demand. */
+  public double ratio() {
+    return ratio(capacity, demand);
+  }
+
+  /** Capacity over demand at the median. */
+  public double medianRatio() {
+    return ratio(capacityMedian, demandMedian);
+  }
+
+  static double ratio(double capacity, double demand) {
+    if (capacity <= 0) {
+      return 0;
+    }
+    return demand <= 0 ? Double.POSITIVE_INFINITY : capacity / demand;
+  }
+
+  /** Score of this margin alone, 0 … 100. */
+  public double score() {
+    return Score.of(ratio(), pair.fullRatio());
+  }
+}

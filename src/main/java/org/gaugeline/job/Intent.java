@@ -1,0 +1,143 @@
+package org.gaugeline.job;
+
+import java.util.List;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.IsoGroup;
+import org.gaugeline.reference.MillingDirection;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ShankCondition;
+import org.gaugeline.reference.ShankForm;
+import org.gaugeline.reference.Stage;
+import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was asked, as far as it was said, in SI. Absent members are null; {@link Completion} fills
+ * them. Quantities are checked for range by the edge before they come here.
+ */
+public record Intent(
+    @Nullable String label,
+    TextUnits textUnits,
+    Workpiece workpiece,
+    Operation operation,
+    Feature feature,
+    Tool tool,
+    Machine machine,
+    Shop shop,
+    Preferences preferences) {
+
+  /** The material, by name or by the caller's own cutting constants. */
+  public record Workpiece(
+      String material,
+      @Nullable Double hardnessHb,
+      @Nullable Double kc11Pa,
+      @Nullable Double mc,
+      @Nullable IsoGroup isoGroup,
+      @Nullable Double complianceMPerN) {}
+
+  /** The cut. */
+  public record Operation(
+      OperationKind kind,
+      @Nullable Stage stage,
+      @Nullable Double axialDepthM,
+      @Nullable Double radialDepthM,
+      @Nullable Double cuttingSpeedMPerS,
+      @Nullable Double spindleSpeedRadPerS,
+      @Nullable Double feedPerToothM,
+      @Nullable Double feedPerRevM,
+      @Nullable Double preDrilledDiameterM,
+      @Nullable Coolant coolant,
+      @Nullable MillingDirection direction,
+      @Nullable Double minutesPerPart,
+      @Nullable Double partsPerYear) {}
+
+  /** What the tool reaches into and how exact the result must be. */
+  public record Feature(
+      @Nullable Double depthM,
+      @Nullable Double wallDraftRad,
+      @Nullable Double wallClearanceM,
+      @Nullable Double nominalSizeM,
+      @Nullable Integer toleranceGrade,
+      @Nullable Double toleranceBandM,
+      @Nullable Double raM,
+      @Nullable Double tiltRad,
+      @Nullable Double pocketWidthM,
+      List<Obstruction> obstructions) {}
+
+  /** A step, clamp or fixture beside the tool. */
+  public record Obstruction(double heightM, double distanceM) {}
+
+  /** The cutting tool. */
+  public record Tool(
+      ToolKind kind,
+      double diameterM,
+      @Nullable Integer teeth,
+      @Nullable Double helixRad,
+      @Nullable Hand hand,
+      @Nullable Hand helixHand,
+      @Nullable Double cornerRadiusM,
+      @Nullable Double fluteLengthM,
+      @Nullable Double neckDiameterM,
+      @Nullable Double neckLengthM,
+      @Nullable Double overallLengthM,
+      @Nullable Substrate substrate,
+      @Nullable Double shankDiameterM,
+      @Nullable ShankForm shankForm,
+      @Nullable String shankTolerance,
+      @Nullable Boolean throughCoolant,
+      @Nullable Boolean exchangeableHead,
+      @Nullable Double leadAngleRad,
+      @Nullable Double pointAngleRad,
+      @Nullable Double maxSpindleSpeedRadPerS,
+      @Nullable Double price,
+      @Nullable Double lifeMinutes) {}
+
+  /** The machine tool. */
+  public record Machine(
+      String interfaceId,
+      @Nullable Boolean faceContact,
+      @Nullable Double maxSpindleSpeedRadPerS,
+      @Nullable Double powerW,
+      @Nullable Double torqueNm,
+      List<CurvePoint> torqueCurve,
+      @Nullable Double clampingForceN,
+      @Nullable Integer axes,
+      @Nullable Boolean throughCoolant,
+      @Nullable Double coolantPressurePa,
+      @Nullable Double changerMaxMassKg,
+      @Nullable Double changerMaxLengthM,
+      @Nullable Double changerMaxDiameterM,
+      @Nullable Double changerMaxDiameterNeighboursEmptyM,
+      @Nullable Double changerMaxMomentNm) {}
+
+  /** A point of the continuous torque curve. */
+  public record CurvePoint(double spindleSpeedRadPerS, double torqueNm) {}
+
+  /** What the shop owns and can operate. */
+  public record Shop(
+      @Nullable Boolean shrinkUnit,
+      @Nullable Boolean balancer,
+      @Nullable Boolean torqueWrench,
+      @Nullable Boolean presetter,
+      List<String> excludedFamilies,
+      List<StockEntry> stock,
+      @Nullable Boolean stockOnly,
+      @Nullable Double hourlyRate,
+      @Nullable String currency,
+      @Nullable ShankCondition shankCondition,
+      @Nullable ColletCondition colletCondition) {}
+
+  /** What matters to the asker. */
+  public record Preferences(
+      @Nullable RankBy rankBy,
+      @Nullable Double accuracyWeight,
+      @Nullable Double gripWeight,
+      @Nullable Double reachWeight,
+      @Nullable Double speedWeight,
+      @Nullable Double confidence,
+      @Nullable Integer limit,
+      @Nullable Boolean stability) {}
+}

@@ -1,0 +1,177 @@
+package org.gaugeline.job;
+
+import java.util.List;
+import java.util.Set;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.IsoGroup;
+import org.gaugeline.reference.Material;
+import org.gaugeline.reference.MillingDirection;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ShankCondition;
+import org.gaugeline.reference.ShankForm;
+import org.gaugeline.reference.Solid;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.Spread;
+import org.gaugeline.reference.Stage;
+import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A complete job in SI. NaN stands only where the Javadoc says so; everything else is a number.
+ *
+ * @param label the caller's name for it; empty where none was given
+ * @param assumptions what was filled in
+ */
+public record Job(
+    String label,
+    TextUnits textUnits,
+    Workpiece workpiece,
+    Operation operation,
+    Feature feature,
+    Tool tool,
+    Machine machine,
+    Shop shop,
+    Preferences preferences,
+    List<Assumption> assumptions) {
+
+  /**
+   * The material as cut.
+   *
+   * @param material table row; null where the caller gave constants for a material of its own
+   * @param ownConstants whether the caller's constants replaced the table's
+   * @param handbookPowerPa energy per volume by the handbook at that hardness; NaN where unknown
+   */
+  public record Workpiece(
+      String name,
+      @Nullable Material material,
+      IsoGroup isoGroup,
+      double hardnessHb,
+      Spread kc11Pa,
+      double mc,
+      boolean ownConstants,
+      double handbookPowerPa,
+      Spread radialRatio,
+      double complianceMPerN,
+      String sourceKey) {}
+
+  /**
+   * The cut. Depths and feeds that the kind of operation does not have are 0.
+   *
+   * @param feedPerToothM per tooth (per lip for drills)
+   */
+  public record Operation(
+      OperationKind kind,
+      Stage stage,
+      double axialDepthM,
+      double radialDepthM,
+      double spindleSpeedRadPerS,
+      double cuttingSpeedMPerS,
+      double feedPerToothM,
+      double preDrilledDiameterM,
+      Coolant coolant,
+      MillingDirection direction,
+      double minutesPerPart,
+      double partsPerYear) {}
+
+  /**
+   * What the tool reaches into.
+   *
+   * @param raM asked roughness; NaN where none was asked
+   * @param toleranceBandM tolerance band, m
+   */
+  public record Feature(
+      double depthM,
+      double wallDraftRad,
+      double wallClearanceM,
+      double nominalSizeM,
+      double toleranceBandM,
+      double raM,
+      double tiltRad,
+      double pocketWidthM,
+      List<Intent.Obstruction> obstructions) {}
+
+  /**
+   * The cutting tool.
+   *
+   * @param maxSpindleSpeedRadPerS marked limit; +∞ where none is known
+   * @param price price of a new edge or tool
+   */
+  public record Tool(
+      ToolKind kind,
+      double diameterM,
+      int teeth,
+      double helixRad,
+      Hand hand,
+      Hand helixHand,
+      double cornerRadiusM,
+      double fluteLengthM,
+      double neckDiameterM,
+      double neckLengthM,
+      double overallLengthM,
+      Substrate substrate,
+      Solid solid,
+      double shankDiameterM,
+      ShankForm shankForm,
+      String shankTolerance,
+      boolean throughCoolant,
+      double leadAngleRad,
+      double pointAngleRad,
+      double maxSpindleSpeedRadPerS,
+      double price,
+      double lifeMinutes) {}
+
+  /** The machine tool. */
+  public record Machine(
+      SpindleInterface spindle,
+      boolean faceContact,
+      double maxSpindleSpeedRadPerS,
+      double powerW,
+      double torqueNm,
+      List<Intent.CurvePoint> torqueCurve,
+      Spread clampingForceN,
+      int axes,
+      boolean throughCoolant,
+      double coolantPressurePa,
+      ToolChanger changer) {
+
+    public ContactMode contact(boolean holderFaceContact) {
+      return spindle.contact(faceContact && holderFaceContact);
+    }
+  }
+
+  /** What the tool changer carries. */
+  public record ToolChanger(
+      double maxMassKg,
+      double maxLengthM,
+      double maxDiameterM,
+      double maxDiameterNeighboursEmptyM,
+      double maxMomentNm) {}
+
+  /** What the shop owns and can operate. */
+  public record Shop(
+      boolean shrinkUnit,
+      boolean balancer,
+      boolean torqueWrench,
+      boolean presetter,
+      Set<String> excludedFamilies,
+      List<StockEntry> stock,
+      boolean stockOnly,
+      double hourlyRate,
+      String currency,
+      ShankCondition shankCondition,
+      ColletCondition colletCondition) {}
+
+  /** What matters to the asker. */
+  public record Preferences(
+      RankBy rankBy,
+      double accuracyWeight,
+      double gripWeight,
+      double reachWeight,
+      double speedWeight,
+      double confidence,
+      int limit) {}
+}

@@ -1,0 +1,44 @@
+package org.gaugeline.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Holders that the shop owns: a catalogue reference, or a description of its own with whatever is
+ * known of it.
+ *
+ * @param pointer where in the request it stands
+ * @param ref catalogue id; null for an inline description
+ * @param count how many
+ * @param inline the description; null for a reference
+ */
+public record StockEntry(
+    String pointer, @Nullable String ref, int count, @Nullable InlineHolder inline) {
+
+  /** A holder in the caller's own words; absent members are estimated. */
+  public record InlineHolder(
+      String family,
+      @Nullable String interfaceId,
+      @Nullable Double boreM,
+      @Nullable Double projectionM,
+      List<Section> profile,
+      @Nullable String material,
+      @Nullable Double massKg,
+      @Nullable Boolean faceContact,
+      @Nullable Boolean throughCoolant,
+      @Nullable Double maxSpindleSpeedRadPerS,
+      @Nullable Double balanceGradeMPerS,
+      @Nullable Double balanceSpeedRadPerS,
+      @Nullable Double residualUnbalanceKgM,
+      @Nullable Double runoutTirM,
+      @Nullable Double interferenceM,
+      @Nullable Double nutTorqueNm,
+      @Nullable Double frictionCoefficient,
+      @Nullable Double clampingTorqueNm,
+      @Nullable Double axialHoldN,
+      @Nullable Double price) {}
+
+  /** One frustum of an inline profile, from the gauge plane outward. */
+  public record Section(
+      double lengthM, double diameterM, @Nullable Double endDiameterM, @Nullable Double boreM) {}
+}
