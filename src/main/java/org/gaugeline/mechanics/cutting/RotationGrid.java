@@ -16,7 +16,7 @@ package org.gaugeline.mechanics.cutting;
 record RotationGrid(
     int steps, double stepRad, double startRad, int arcSteps, boolean entryAligned) {
   private static final int STEPS_PER_ARC = 64;
-  private static final int MIN_STEPS = 96;
+  private static final int MIN_STEPS = 64;
   private static final int MAX_STEPS = 512;
 
   static RotationGrid over(MillingEngagement engagement, double pitchRad) {

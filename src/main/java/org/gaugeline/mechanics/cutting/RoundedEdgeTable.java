@@ -95,38 +95,47 @@ final class RoundedEdgeTable {
     return pitchRad - inPitch < 1e-9 ? entryRad : entryRad + inPitch;
   }
 
-  /** Depth as a level and a fraction to the next, e.g. 3.25; at most the number of slices. */
-  double levelAt(double depthM) {
+  /** Level of a depth; at most the top of the rounding. */
+  Level levelAt(double depthM) {
     double kappa = Math.acos(1 - Math.min(depthM, roundingM) / roundingM);
-    int level = Math.min(SLICES - 1, (int) (kappa / (Math.PI / 2) * SLICES));
-    double low = heightM(level);
-    return level + Math.min(1, (depthM - low) / (heightM(level + 1) - low));
+    int below = Math.min(SLICES - 1, (int) (kappa / (Math.PI / 2) * SLICES));
+    double low = heightM(below);
+    double fraction = Math.min(1, (depthM - low) / (heightM(below + 1) - low));
+    return new Level(below, fraction);
   }
 
   private double heightM(int level) {
     return roundingM * (1 - Math.cos(level * Math.PI / 2 / SLICES));
   }
 
-  static double between(double[][] table, double level, int step) {
-    int low = Math.min((int) level, SLICES - 1);
-    double from = table[low][step];
-    return from + (level - low) * (table[low + 1][step] - from);
+  double normalAt(Level level, double position) {
+    Shift shift = Shift.by(position, steps);
+    double low = level.of(normal, shift.step());
+    return low + shift.fraction() * (level.of(normal, shift.step() + 1) - low);
   }
 
-  double normalAt(double level, double position) {
-    double inPitch = position - Math.floor(position / steps) * steps;
-    int step = Math.min((int) inPitch, steps - 1);
-    double low = between(normal, level, step);
-    return low + (inPitch - step) * (between(normal, level, step + 1) - low);
+  double torqueMean(Level level) {
+    return level.of(torqueMean);
   }
 
-  double torqueMean(double level) {
-    int low = Math.min((int) level, SLICES - 1);
-    return torqueMean[low] + (level - low) * (torqueMean[low + 1] - torqueMean[low]);
+  double feedMean(Level level) {
+    return level.of(feedMean);
   }
 
-  double feedMean(double level) {
-    int low = Math.min((int) level, SLICES - 1);
-    return feedMean[low] + (level - low) * (feedMean[low + 1] - feedMean[low]);
+  /**
+   * A depth between two levels of the table.
+   *
+   * @param below level below
+   * @param fraction way to the next level, 0 to 1
+   */
+  record Level(int below, double fraction) {
+    double of(double[][] table, int step) {
+      double low = table[below][step];
+      return low + fraction * (table[below + 1][step] - low);
+    }
+
+    double of(double[] table) {
+      return table[below] + fraction * (table[below + 1] - table[below]);
+    }
   }
 }

@@ -77,9 +77,8 @@ final class StraightEdgeTable {
 
   /** Normal force per width of straight flutes at any position, in steps. */
   double normalNow(double position) {
-    double inPitch = position - Math.floor(position / steps) * steps;
-    int step = Math.min((int) inPitch, steps - 1);
-    double low = normalNow[step];
-    return low + (inPitch - step) * (normalNow[step + 1] - low);
+    Shift shift = Shift.by(position, steps);
+    double low = normalNow[shift.step()];
+    return low + shift.fraction() * (normalNow[shift.step() + 1] - low);
   }
 }
