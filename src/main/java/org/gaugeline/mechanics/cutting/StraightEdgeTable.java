@@ -18,9 +18,9 @@ final class StraightEdgeTable {
   final double[] feedNow;
   final double[] normalNow;
 
-  StraightEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law) {
+  StraightEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law, double sineOfLead) {
     MillingCutter cutter = cut.cutter();
-    EdgeForce force = new EdgeForce(law, cut, Math.sin(cutter.leadRad()));
+    EdgeForce force = new EdgeForce(law, cut, sineOfLead);
     double[][] along = integrate(cut.engagement(), grid, force);
     steps = grid.steps();
     tangential = new PeriodicIntegral(along[0], grid);
