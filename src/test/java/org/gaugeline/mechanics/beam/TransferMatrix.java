@@ -8,7 +8,7 @@ import java.util.List;
  * Exact for cylinders; cones are cut into many.
  */
 final class TransferMatrix {
-  private static final int CONE_CUTS = 200;
+  private static final int CONE_CUTS = 80;
   private final List<ChainElement> elements;
   private final boolean euler;
 
@@ -75,19 +75,18 @@ final class TransferMatrix {
       double mass = omega2 * Section.massKgPerM(s, d);
       double rotary = euler ? 0 : omega2 * Section.rotaryInertiaKgM(s, d);
       for (double[] c : columns) {
-        exponential(c, s.lengthM() / cuts, bend, shear, mass, rotary);
+        exponential(c, s.lengthM() / cuts, cuts == 1 ? 8 : 1, bend, shear, mass, rotary);
       }
     }
   }
 
   /** Applies exp(A·l) to a state by its power series, in steps short enough to converge fast. */
   private static void exponential(
-      double[] c, double l, double bend, double shear, double mass, double rotary) {
-    int steps = 8;
+      double[] c, double l, int steps, double bend, double shear, double mass, double rotary) {
     double h = l / steps;
     for (int step = 0; step < steps; step++) {
       double[] term = c.clone();
-      for (int k = 1; k <= 24; k++) {
+      for (int k = 1; k <= 12; k++) {
         double f = h / k;
         term =
             new double[] {
