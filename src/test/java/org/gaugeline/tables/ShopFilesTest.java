@@ -55,6 +55,7 @@ class ShopFilesTest {
     assertThat(get(catalogue, "PUMP-HY20").faceContact()).isTrue();
     assertThat(get(catalogue, "PUMP-HY20").sections().get(1).endDiameterM()).isEqualTo(0.046);
     assertThat(get(catalogue, "PUMP-SL20").price()).isNaN();
+    assertThat(get(catalogue, "PUMP-SL20").minInsertionM()).isCloseTo(0.050, within(1e-12));
   }
 
   @ParameterizedTest
