@@ -35,14 +35,20 @@ final class HoleCutModel implements CutModel {
     if (job.operation().kind() == OperationKind.REAMING) {
       return Reaming.loads(
           new Reaming.ReamedHole(
-              tool.diameterM(), bored, feedPerRev, tool.teeth(), data.practice("reamerLeadAngleRad")),
+              tool.diameterM(),
+              bored,
+              feedPerRev,
+              tool.teeth(),
+              data.practice("reamerLeadAngleRad")),
           force,
-          data.practice("reamerMarginFrictionRatio"));
+          data.practice("reamerMarginFrictionFactor") - 1);
     }
     DrilledHole hole =
         new DrilledHole(tool.diameterM(), bored, feedPerRev, tool.pointAngleRad(), tool.teeth());
     Material material = job.workpiece().material();
-    if (material == null || Double.isNaN(material.drillConstant()) || job.workpiece().ownConstants()) {
+    if (material == null
+        || Double.isNaN(material.drillConstant())
+        || job.workpiece().ownConstants()) {
       return Drilling.kienzle(hole, force);
     }
     return Drilling.kienzleWithChisel(
@@ -50,11 +56,11 @@ final class HoleCutModel implements CutModel {
         force,
         new DrillPoint(
             material.drillConstant(),
-            data.practice("drillTorqueFactor"),
-            data.practice("drillThrustFactor"),
-            data.practice("drillChiselFactor"),
-            data.practice("drillChiselRatio"),
-            data.practice("drillWearFactor")));
+            data.practice("drillPointTorqueFactor"),
+            data.practice("drillPointThrustFactor"),
+            data.practice("drillPointChiselFactor"),
+            data.practice("drillPointChiselRatio"),
+            data.practice("drillPointWearFactor")));
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.gaugeline.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Material;
@@ -42,7 +43,7 @@ public final class Completion {
    */
   public Job complete(Intent intent) {
     List<IntentFault> faults = new ArrayList<>();
-    Material material = materials.find(intent.workpiece().material()).orElse(null);
+    Material material = materials.find(intent.workpiece().material());
     SpindleInterface spindle = data.interfaces().get(intent.machine().interfaceId());
     checkWorkpiece(intent, material, faults);
     if (spindle == null) {
@@ -65,8 +66,7 @@ public final class Completion {
     Job.Workpiece workpiece = workpiece(intent, material, assumptions);
     Job.Machine machine = machines.complete(intent.machine(), spindle, assumptions);
     Job.Tool tool = tools.complete(intent, assumptions);
-    Job.Operation operation =
-        operations.operation(intent, workpiece, tool, machine, assumptions);
+    Job.Operation operation = operations.operation(intent, workpiece, tool, machine, assumptions);
     Job.Feature feature = operations.feature(intent, operation, tool, assumptions);
     return new Job(
         intent.label() == null ? "" : intent.label(),
@@ -123,7 +123,8 @@ public final class Completion {
             new IntentFault(
                 "/shop/excludedFamilies/" + i,
                 "unknown-family",
-                Map.of("actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
+                Map.of(
+                    "actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
       }
     }
   }
@@ -139,10 +140,10 @@ public final class Completion {
       return new Job.Workpiece(
           asked.material(),
           null,
-          java.util.Objects.requireNonNull(asked.isoGroup()),
+          Objects.requireNonNull(asked.isoGroup()),
           asked.hardnessHb() == null ? Double.NaN : asked.hardnessHb(),
-          ownSpread(java.util.Objects.requireNonNull(kc11)),
-          java.util.Objects.requireNonNull(mc),
+          ownSpread(Objects.requireNonNull(kc11)),
+          Objects.requireNonNull(mc),
           true,
           Double.NaN,
           data.practiceRow("radialForceRatio").value(),
@@ -156,8 +157,7 @@ public final class Completion {
             material.hardnessHb(),
             "material-reference-state",
             material.sourceKey());
-    double hardnessFactor =
-        Math.pow(hardness / material.hardnessHb(), material.hardnessExponent());
+    double hardnessFactor = Math.pow(hardness / material.hardnessHb(), material.hardnessExponent());
     Spread kc11Pa =
         own && kc11 != null ? ownSpread(kc11) : material.kc11Pa().scaled(hardnessFactor);
     if (!own) {
@@ -180,7 +180,7 @@ public final class Completion {
   }
 
   private Spread ownSpread(double kc11Pa) {
-    return Spread.around(kc11Pa, data.practice("ownConstantsSpreadRatio"));
+    return Spread.around(kc11Pa, data.practice("ownConstantsSpreadFactor"));
   }
 
   private Job.Shop shop(Intent intent, Assumptions assumptions) {
@@ -191,7 +191,11 @@ public final class Completion {
         assumptions.given(
             asked.balancer(), "/shop/balancer", false, "equipment-assumed-absent", PRACTICE),
         assumptions.given(
-            asked.torqueWrench(), "/shop/torqueWrench", false, "equipment-assumed-absent", PRACTICE),
+            asked.torqueWrench(),
+            "/shop/torqueWrench",
+            false,
+            "equipment-assumed-absent",
+            PRACTICE),
         assumptions.given(
             asked.presetter(), "/shop/presetter", false, "equipment-assumed-absent", PRACTICE),
         Set.copyOf(asked.excludedFamilies()),
