@@ -8,6 +8,15 @@ import java.util.Map;
  *
  * @param byRef every body by its catalogue id, in table order
  * @param byInterface the same bodies by the id of their spindle end
+ * @param countByRef how many of a body the shop's files say it has; absent where they do not say
  */
 public record HolderCatalogue(
-    Map<String, HolderBody> byRef, Map<String, List<HolderBody>> byInterface) {}
+    Map<String, HolderBody> byRef,
+    Map<String, List<HolderBody>> byInterface,
+    Map<String, Integer> countByRef) {
+
+  /** A catalogue in which no counts are known. */
+  public HolderCatalogue(Map<String, HolderBody> byRef, Map<String, List<HolderBody>> byInterface) {
+    this(byRef, byInterface, Map.of());
+  }
+}

@@ -1,0 +1,100 @@
+package org.gaugeline.reference;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds materials by id or alias as people type them: case, blanks and punctuation do not matter.
+ */
+public final class MaterialIndex {
+  private final Map<String, Material> bySpelling;
+
+  private MaterialIndex(Map<String, Material> bySpelling) {
+    this.bySpelling = bySpelling;
+  }
+
+  /**
+   * Index over these materials.
+   *
+   * @throws IllegalArgumentException if two materials share a spelling
+   */
+  public static MaterialIndex of(Collection<Material> materials) {
+    Map<String, Material> bySpelling = new LinkedHashMap<>();
+    for (Material material : materials) {
+      add(bySpelling, material.id(), material);
+      for (String alias : material.aliases()) {
+        add(bySpelling, alias, material);
+      }
+    }
+    return new MaterialIndex(bySpelling);
+  }
+
+  /** The material of that name, or null. */
+  public @Nullable Material find(String name) {
+    return bySpelling.get(spelling(name));
+  }
+
+  /**
+   * Ids of the materials whose id or alias is nearest in spelling, best first; among equals in the
+   * order of the table.
+   *
+   * @param name what was typed
+   * @param count how many at most
+   */
+  public List<String> nearest(String name, int count) {
+    String typed = spelling(name);
+    Map<String, Integer> distanceById = new LinkedHashMap<>();
+    bySpelling.forEach(
+        (spelling, material) ->
+            distanceById.merge(material.id(), distance(typed, spelling), Math::min));
+    List<String> ids = new ArrayList<>(distanceById.keySet());
+    Map<String, Integer> distances = new HashMap<>(distanceById);
+    ids.sort(Comparator.comparingInt(id -> distances.getOrDefault(id, Integer.MAX_VALUE)));
+    return List.copyOf(ids.subList(0, Math.min(count, ids.size())));
+  }
+
+  /** Lower case, letters and digits only. */
+  static String spelling(String name) {
+    StringBuilder kept = new StringBuilder(name.length());
+    name.toLowerCase(Locale.ROOT)
+        .codePoints()
+        .filter(Character::isLetterOrDigit)
+        .forEach(kept::appendCodePoint);
+    return kept.toString();
+  }
+
+  /** Levenshtein distance, with two rows of the matrix. */
+  static int distance(String a, String b) {
+    int[] above = new int[b.length() + 1];
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      above[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int swap = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(swap, 1 + Math.min(above[j], row[j - 1]));
+      }
+      int[] spare = above;
+      above = row;
+      row = spare;
+    }
+    return above[b.length()];
+  }
+
+  private static void add(Map<String, Material> bySpelling, String name, Material material) {
+    Material other = bySpelling.putIfAbsent(spelling(name), material);
+    if (other != null && !other.id().equals(material.id())) {
+      throw new IllegalArgumentException(
+          "'" + name + "' names both " + other.id() + " and " + material.id());
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package org.gaugeline.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Ratings;
+import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.SpindleInterface;
+
+/**
+ * Composes the built-in series of generic bodies, of no maker: every size at the tool end with
+ * every projection of every interface that it suits. Steep tapers are made plain and, dearer, with
+ * face contact.
+ */
+final class GenericSeries {
+  private static final double CHANNEL_SHARE_OF_BORE = 0.6;
+  private static final double LEAST_CHANNEL_M = 0.002;
+
+  private final List<SeriesSize> sizes;
+  private final List<SeriesProjection> projections;
+  private final double faceContactPriceFactor;
+
+  private GenericSeries(
+      List<SeriesSize> sizes, List<SeriesProjection> projections, double faceContactPriceFactor) {
+    this.sizes = sizes;
+    this.projections = projections;
+    this.faceContactPriceFactor = faceContactPriceFactor;
+  }
+
+  static GenericSeries read(TableFolder folder, ReferenceData data) {
+    List<SeriesSize> sizes = new ArrayList<>();
+    for (Row row : rows(folder, "holder-series.csv", SeriesSize.COLUMNS)) {
+      sizes.add(TableReader.guarded(row, r -> SeriesSize.read(r, data)));
+    }
+    List<SeriesProjection> projections = new ArrayList<>();
+    for (Row row : rows(folder, "projections.csv", SeriesProjection.COLUMNS)) {
+      projections.add(TableReader.guarded(row, r -> SeriesProjection.read(r, data)));
+    }
+    return new GenericSeries(sizes, projections, data.practice("faceContactPriceFactor"));
+  }
+
+  /** All bodies, in the order of the tables. */
+  List<HolderBody> bodies() {
+    List<HolderBody> bodies = new ArrayList<>(6000);
+    for (SeriesProjection projection : projections) {
+      boolean steep = projection.spindleInterface().nativeContact() == ContactMode.TAPER_ONLY;
+      for (SeriesSize size : sizes) {
+        if (projection.suits(size)) {
+          List<ProfileSection> sections = sections(projection, size);
+          bodies.add(body(projection, size, sections, !steep));
+          if (steep && projection.spindleInterface().faceContactOffered()) {
+            bodies.add(body(projection, size, sections, true));
+          }
+        }
+      }
+    }
+    return bodies;
+  }
+
+  private HolderBody body(
+      SeriesProjection projection,
+      SeriesSize size,
+      List<ProfileSection> sections,
+      boolean faceContact) {
+    SpindleInterface end = projection.spindleInterface();
+    boolean dearer = faceContact && end.nativeContact() == ContactMode.TAPER_ONLY;
+    double price = size.price() * projection.priceFactor() * (dearer ? faceContactPriceFactor : 1);
+    return new HolderBody(
+        ref(projection, size) + (dearer ? "-fc" : ""),
+        HolderBody.Origin.GENERIC,
+        size.family(),
+        end,
+        faceContact,
+        size.boreM(),
+        size.collet(),
+        projection.projectionM(),
+        sections,
+        size.minInsertionM(),
+        deepestM(projection, size),
+        Ratings.NONE,
+        Math.rint(price),
+        true,
+        size.sourceKey());
+  }
+
+  private static String ref(SeriesProjection projection, SeriesSize size) {
+    return "g-"
+        + projection.spindleInterface().id().toLowerCase(Locale.ROOT)
+        + "-"
+        + size.word()
+        + "-p"
+        + Math.round(projection.projectionM() * 1e3);
+  }
+
+  private static double deepestM(SeriesProjection projection, SeriesSize size) {
+    return Math.min(size.maxInsertionM(), projection.deepestM());
+  }
+
+  private static List<ProfileSection> sections(SeriesProjection projection, SeriesSize size) {
+    SpindleInterface end = projection.spindleInterface();
+    return new BodyShape(
+            end.flangeDiameterM(),
+            end.flangeFrontM(),
+            size.bodyDiameterM(),
+            size.noseDiameterM(),
+            size.noseHalfAngleRad(),
+            size.noseLengthM(),
+            projection.projectionM(),
+            Math.max(LEAST_CHANNEL_M, CHANNEL_SHARE_OF_BORE * size.boreM()),
+            size.boreM(),
+            deepestM(projection, size))
+        .sections();
+  }
+
+  private static List<Row> rows(TableFolder folder, String file, List<String> columns) {
+    return TableReader.table(file, folder.read(file), columns);
+  }
+}
