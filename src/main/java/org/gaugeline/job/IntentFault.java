@@ -3,10 +3,10 @@ package org.gaugeline.job;
 import java.util.Map;
 
 /**
- * Something in an intent that only the reference data can find wrong; worded at the edge.
+ * Something in an intent that cannot be computed; worded at the edge.
  *
- * @param pointer JSON pointer into the intent
- * @param code kebab code, such as {@code unknown-name}
- * @param parameters the numbers and words that the text needs, in the order of showing
+ * @param pointer JSON pointer into the request
+ * @param code kebab code
+ * @param parameters values that the text shows, in a fixed order
  */
 public record IntentFault(String pointer, String code, Map<String, Object> parameters) {}

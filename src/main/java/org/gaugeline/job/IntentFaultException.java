@@ -2,12 +2,14 @@ package org.gaugeline.job;
 
 import java.util.List;
 
-/** An intent that cannot be completed; carries all its faults. */
+/** The intent is well formed but cannot be computed; carries every fault that was found. */
 public final class IntentFaultException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
   private final transient List<IntentFault> faults;
 
   public IntentFaultException(List<IntentFault> faults) {
-    super("the intent has " + faults.size() + " faults", null, false, false);
+    super(faults.size() + " fault(s) in the intent, first: " + faults.get(0).code());
     this.faults = List.copyOf(faults);
   }
 

@@ -124,20 +124,26 @@ public record Job(
       double price,
       double lifeMinutes) {}
 
-  /** The machine tool. */
+  /**
+   * The machine tool.
+   *
+   * @param speedGiven whether the caller stated the top speed: it then overrides the guide value of
+   *     the interface
+   */
   public record Machine(
       SpindleInterface spindle,
       boolean faceContact,
       double maxSpindleSpeedRadPerS,
+      boolean speedGiven,
       double powerW,
       double torqueNm,
       List<Intent.CurvePoint> torqueCurve,
       Spread clampingForceN,
       int axes,
       boolean throughCoolant,
-      double coolantPressurePa,
       ToolChanger changer) {
 
+    /** Surfaces in contact with a holder of that form. */
     public ContactMode contact(boolean holderFaceContact) {
       return spindle.contact(faceContact && holderFaceContact);
     }

@@ -40,4 +40,36 @@ public record ReferenceData(
     }
     return row;
   }
+
+  /**
+   * Starting value for a material, tool and cutting material; where the table has no row of that
+   * cutting material, the row of the other one.
+   */
+  public StartingValue startingValue(
+      String machinability, StartingValue.ToolClass toolClass, Substrate substrate) {
+    StartingValue other = null;
+    for (StartingValue row : startingValues) {
+      if (row.machinability().equals(machinability) && row.toolClass() == toolClass) {
+        if (row.substrate() == substrate) {
+          return row;
+        }
+        other = row;
+      }
+    }
+    if (other == null) {
+      throw new IllegalStateException(
+          "no starting value for " + machinability + ", " + toolClass.id() + " in the tables");
+    }
+    return other;
+  }
+
+  /** Machinability of a group's first material: the stand-in for a material of the caller's own. */
+  public String groupMachinability(IsoGroup group) {
+    for (Material material : materials.values()) {
+      if (material.isoGroup() == group) {
+        return material.machinability();
+      }
+    }
+    throw new IllegalStateException("no material of group " + group + " in the tables");
+  }
 }

@@ -1,0 +1,28 @@
+package org.gaugeline.assessment;
+
+/**
+ * The forces of a job's cut, for any axial depth and feed around what was asked. All values at the
+ * median cutting force.
+ */
+sealed interface CutModel permits MillingCutModel, HoleCutModel {
+
+  /**
+   * Forces at a depth and feed.
+   *
+   * @param axialDepthM axial depth of cut, m, &gt; 0; ignored by hole making
+   * @param feedPerToothM feed per tooth, m, &gt; 0
+   */
+  CutForces at(double axialDepthM, double feedPerToothM);
+
+  /** Mean chip thickness as asked, m. */
+  double meanChipThicknessM();
+
+  /** Specific cutting force at that thickness, Pa. */
+  double specificForcePa();
+
+  /** Volume of chips per time as asked, m³/s. */
+  double removalRateM3PerS();
+
+  /** Exponent of the force law, for the effect of runout on the peak. */
+  double kienzleExponent();
+}

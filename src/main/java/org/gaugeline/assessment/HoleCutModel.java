@@ -1,0 +1,105 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.job.Job;
+import org.gaugeline.mechanics.cutting.DrillPoint;
+import org.gaugeline.mechanics.cutting.DrilledHole;
+import org.gaugeline.mechanics.cutting.Drilling;
+import org.gaugeline.mechanics.cutting.HoleLoads;
+import org.gaugeline.mechanics.cutting.Reaming;
+import org.gaugeline.mechanics.cutting.SpecificForce;
+import org.gaugeline.reference.Material;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ReferenceData;
+
+/**
+ * Drilling and reaming: torque and thrust. The lips balance each other, so a side force comes only
+ * from their inequality, taken as a share of the tangential force.
+ */
+final class HoleCutModel implements CutModel {
+  private final Job job;
+  private final SpecificForce force;
+  private final ReferenceData data;
+  private final HoleLoads asked;
+
+  HoleCutModel(Job job, SpecificForce force, ReferenceData data) {
+    this.job = job;
+    this.force = force;
+    this.data = data;
+    this.asked = loads(job.operation().feedPerToothM());
+  }
+
+  private HoleLoads loads(double feedPerToothM) {
+    Job.Tool tool = job.tool();
+    double feedPerRev = feedPerToothM * tool.teeth();
+    double bored = job.operation().preDrilledDiameterM();
+    if (job.operation().kind() == OperationKind.REAMING) {
+      return Reaming.loads(
+          new Reaming.ReamedHole(
+              tool.diameterM(), bored, feedPerRev, tool.teeth(), data.practice("reamerLeadAngleRad")),
+          force,
+          data.practice("reamerMarginFrictionRatio"));
+    }
+    DrilledHole hole =
+        new DrilledHole(tool.diameterM(), bored, feedPerRev, tool.pointAngleRad(), tool.teeth());
+    Material material = job.workpiece().material();
+    if (material == null || Double.isNaN(material.drillConstant()) || job.workpiece().ownConstants()) {
+      return Drilling.kienzle(hole, force);
+    }
+    return Drilling.kienzleWithChisel(
+        hole,
+        force,
+        new DrillPoint(
+            material.drillConstant(),
+            data.practice("drillTorqueFactor"),
+            data.practice("drillThrustFactor"),
+            data.practice("drillChiselFactor"),
+            data.practice("drillChiselRatio"),
+            data.practice("drillWearFactor")));
+  }
+
+  @Override
+  public CutForces at(double axialDepthM, double feedPerToothM) {
+    HoleLoads loads =
+        feedPerToothM == job.operation().feedPerToothM() ? asked : loads(feedPerToothM);
+    double tangential = 2 * loads.torqueNm() / job.tool().diameterM();
+    double side = tangential * data.practice("holeSideForceShare");
+    return new CutForces(
+        loads.torqueNm(),
+        loads.torqueNm(),
+        tangential,
+        side,
+        0,
+        loads.thrustN(),
+        2 * loads.torqueNm() / job.tool().shankDiameterM(),
+        loads.thrustN(),
+        side);
+  }
+
+  @Override
+  public double meanChipThicknessM() {
+    return asked.chipThicknessM();
+  }
+
+  @Override
+  public double specificForcePa() {
+    return asked.specificForcePa();
+  }
+
+  @Override
+  public double removalRateM3PerS() {
+    Job.Operation operation = job.operation();
+    double d = job.tool().diameterM();
+    double bored = operation.preDrilledDiameterM();
+    double feedRate =
+        operation.feedPerToothM()
+            * job.tool().teeth()
+            * operation.spindleSpeedRadPerS()
+            / (2 * Math.PI);
+    return Math.PI / 4 * (d * d - bored * bored) * feedRate;
+  }
+
+  @Override
+  public double kienzleExponent() {
+    return force.mc();
+  }
+}

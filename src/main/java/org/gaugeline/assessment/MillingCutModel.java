@@ -1,0 +1,127 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.job.Job;
+import org.gaugeline.mechanics.cutting.AxialSense;
+import org.gaugeline.mechanics.cutting.CutLoads;
+import org.gaugeline.mechanics.cutting.CuttingSpeeds;
+import org.gaugeline.mechanics.cutting.EdgeShape;
+import org.gaugeline.mechanics.cutting.MillingCut;
+import org.gaugeline.mechanics.cutting.MillingCutter;
+import org.gaugeline.mechanics.cutting.MillingEngagement;
+import org.gaugeline.mechanics.cutting.MillingForces;
+import org.gaugeline.mechanics.cutting.MillingFormulas;
+import org.gaugeline.mechanics.cutting.SpecificForce;
+import org.gaugeline.reference.MillingDirection;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ToolKind;
+
+/** Milling: forces integrated along the helical edges over a revolution. */
+final class MillingCutModel implements CutModel {
+  private final Job job;
+  private final MillingCutter cutter;
+  private final MillingEngagement engagement;
+  private final SpecificForce force;
+  private final MillingForces asked;
+
+  MillingCutModel(Job job, SpecificForce force) {
+    Job.Tool tool = job.tool();
+    this.job = job;
+    this.force = force;
+    this.cutter =
+        new MillingCutter(
+            tool.diameterM(),
+            tool.teeth(),
+            tool.helixRad(),
+            edge(tool),
+            tool.hand() == tool.helixHand() ? AxialSense.PULLS_OUT : AxialSense.PUSHES_IN);
+    this.engagement = engagement(job);
+    this.asked = MillingForces.prepare(cut(job.operation().feedPerToothM()));
+  }
+
+  private MillingCut cut(double feedPerToothM) {
+    return new MillingCut(
+        cutter,
+        engagement,
+        feedPerToothM,
+        force,
+        job.workpiece().radialRatio().median(),
+        job.tool().shankDiameterM());
+  }
+
+  @Override
+  public CutForces at(double axialDepthM, double feedPerToothM) {
+    MillingForces forces =
+        feedPerToothM == job.operation().feedPerToothM()
+            ? asked
+            : MillingForces.prepare(cut(feedPerToothM));
+    CutLoads loads = forces.at(axialDepthM);
+    return new CutForces(
+        loads.meanTorqueNm(),
+        loads.peakTorqueNm(),
+        loads.peakTangentialForceN(),
+        loads.peakRadialForceN(),
+        loads.peakAxialPullN(),
+        loads.peakAxialPushN(),
+        loads.peakSlipForcePulledN(),
+        loads.meanFeedForceN(),
+        wallForceN(loads));
+  }
+
+  /** A face mill leaves a floor, not a wall: nothing pushes it off its surface sideways. */
+  private double wallForceN(CutLoads loads) {
+    return job.operation().kind() == OperationKind.FACE_MILLING ? 0 : loads.peakWallNormalForceN();
+  }
+
+  @Override
+  public double meanChipThicknessM() {
+    return MillingFormulas.meanChipThicknessM(
+        job.operation().feedPerToothM(), job.tool().leadAngleRad(), engagement);
+  }
+
+  @Override
+  public double specificForcePa() {
+    return force.specificForcePa(meanChipThicknessM());
+  }
+
+  @Override
+  public double removalRateM3PerS() {
+    Job.Operation operation = job.operation();
+    return MillingFormulas.removalRateM3PerS(
+        operation.axialDepthM(),
+        operation.radialDepthM(),
+        CuttingSpeeds.feedRateMPerS(
+            operation.feedPerToothM(), job.tool().teeth(), operation.spindleSpeedRadPerS()));
+  }
+
+  @Override
+  public double kienzleExponent() {
+    return force.mc();
+  }
+
+  private static EdgeShape edge(Job.Tool tool) {
+    if (tool.kind() == ToolKind.BALL_END_MILL) {
+      return new EdgeShape.Ball();
+    }
+    if (tool.leadAngleRad() < Math.PI / 2 - 1e-6) {
+      return new EdgeShape.Lead(tool.leadAngleRad());
+    }
+    return tool.cornerRadiusM() > 0
+        ? new EdgeShape.CornerRadius(tool.cornerRadiusM())
+        : new EdgeShape.Cylindrical();
+  }
+
+  private static MillingEngagement engagement(Job job) {
+    Job.Operation operation = job.operation();
+    double diameter = job.tool().diameterM();
+    double radial = operation.radialDepthM();
+    if (operation.kind() == OperationKind.SLOTTING || radial >= diameter * (1 - 1e-9)) {
+      return MillingEngagement.slot();
+    }
+    if (operation.kind() == OperationKind.FACE_MILLING) {
+      return MillingEngagement.centred(radial, diameter);
+    }
+    return operation.direction() == MillingDirection.UP
+        ? MillingEngagement.up(radial, diameter)
+        : MillingEngagement.down(radial, diameter);
+  }
+}

@@ -1,0 +1,235 @@
+package org.gaugeline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.Material;
+import org.gaugeline.reference.MaterialIndex;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ShankCondition;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.Spread;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns what was asked into a complete job: every absent member is taken from reference data or
+ * geometry and listed with its reason. What was given is never changed.
+ */
+public final class Completion {
+  private static final String PRACTICE = "practice";
+
+  private final ReferenceData data;
+  private final MaterialIndex materials;
+  private final ToolCompletion tools;
+  private final OperationCompletion operations;
+  private final MachineCompletion machines;
+
+  public Completion(ReferenceData data, MaterialIndex materials) {
+    this.data = data;
+    this.materials = materials;
+    this.tools = new ToolCompletion(data);
+    this.operations = new OperationCompletion(data);
+    this.machines = new MachineCompletion(data);
+  }
+
+  /**
+   * Completes an intent.
+   *
+   * @throws IntentFaultException with every fault when a name is unknown or the intent contradicts
+   *     itself
+   */
+  public Job complete(Intent intent) {
+    List<IntentFault> faults = new ArrayList<>();
+    Material material = materials.find(intent.workpiece().material()).orElse(null);
+    SpindleInterface spindle = data.interfaces().get(intent.machine().interfaceId());
+    checkWorkpiece(intent, material, faults);
+    if (spindle == null) {
+      faults.add(
+          new IntentFault(
+              "/machine/interface",
+              "unknown-interface",
+              Map.of("actual", intent.machine().interfaceId())));
+    }
+    checkFamilies(intent, faults);
+    Contradictions.check(intent, faults);
+    if (!faults.isEmpty() || spindle == null) {
+      throw new IntentFaultException(faults);
+    }
+    return complete(intent, material, spindle);
+  }
+
+  private Job complete(Intent intent, @Nullable Material material, SpindleInterface spindle) {
+    Assumptions assumptions = new Assumptions();
+    Job.Workpiece workpiece = workpiece(intent, material, assumptions);
+    Job.Machine machine = machines.complete(intent.machine(), spindle, assumptions);
+    Job.Tool tool = tools.complete(intent, assumptions);
+    Job.Operation operation =
+        operations.operation(intent, workpiece, tool, machine, assumptions);
+    Job.Feature feature = operations.feature(intent, operation, tool, assumptions);
+    return new Job(
+        intent.label() == null ? "" : intent.label(),
+        intent.textUnits(),
+        workpiece,
+        operation,
+        feature,
+        tool,
+        machine,
+        shop(intent, assumptions),
+        preferences(intent.preferences()),
+        assumptions.list());
+  }
+
+  private void checkWorkpiece(
+      Intent intent, @Nullable Material material, List<IntentFault> faults) {
+    Intent.Workpiece asked = intent.workpiece();
+    boolean ownConstants = asked.kc11Pa() != null && asked.mc() != null;
+    if (material == null && !ownConstants) {
+      faults.add(
+          new IntentFault(
+              "/workpiece/material",
+              "unknown-material",
+              Map.of(
+                  "actual", asked.material(), "nearest", materials.nearest(asked.material(), 5))));
+    }
+    if (material == null && ownConstants && asked.isoGroup() == null) {
+      faults.add(
+          new IntentFault(
+              "/workpiece/isoGroup", "iso-group-needed", Map.of("actual", asked.material())));
+    }
+    Double hardness = asked.hardnessHb();
+    if (material != null
+        && !ownConstants
+        && hardness != null
+        && (hardness < material.minHardnessHb() || hardness > material.maxHardnessHb())) {
+      faults.add(
+          new IntentFault(
+              "/workpiece/hardnessHb",
+              "hardness-outside-material",
+              Map.of(
+                  "actual", hardness,
+                  "minimum", material.minHardnessHb(),
+                  "maximum", material.maxHardnessHb(),
+                  "material", material.name())));
+    }
+  }
+
+  private void checkFamilies(Intent intent, List<IntentFault> faults) {
+    List<String> excluded = intent.shop().excludedFamilies();
+    for (int i = 0; i < excluded.size(); i++) {
+      if (!data.families().containsKey(excluded.get(i))) {
+        faults.add(
+            new IntentFault(
+                "/shop/excludedFamilies/" + i,
+                "unknown-family",
+                Map.of("actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
+      }
+    }
+  }
+
+  private Job.Workpiece workpiece(
+      Intent intent, @Nullable Material material, Assumptions assumptions) {
+    Intent.Workpiece asked = intent.workpiece();
+    Double kc11 = asked.kc11Pa();
+    Double mc = asked.mc();
+    boolean own = kc11 != null && mc != null;
+    double compliance = asked.complianceMPerN() == null ? 0 : asked.complianceMPerN();
+    if (material == null) {
+      return new Job.Workpiece(
+          asked.material(),
+          null,
+          java.util.Objects.requireNonNull(asked.isoGroup()),
+          asked.hardnessHb() == null ? Double.NaN : asked.hardnessHb(),
+          ownSpread(java.util.Objects.requireNonNull(kc11)),
+          java.util.Objects.requireNonNull(mc),
+          true,
+          Double.NaN,
+          data.practiceRow("radialForceRatio").value(),
+          compliance,
+          "given");
+    }
+    double hardness =
+        assumptions.given(
+            asked.hardnessHb(),
+            "/workpiece/hardnessHb",
+            material.hardnessHb(),
+            "material-reference-state",
+            material.sourceKey());
+    double hardnessFactor =
+        Math.pow(hardness / material.hardnessHb(), material.hardnessExponent());
+    Spread kc11Pa =
+        own && kc11 != null ? ownSpread(kc11) : material.kc11Pa().scaled(hardnessFactor);
+    if (!own) {
+      assumptions.assume(
+          "/workpiece/kc11NPerMm2", kc11Pa.median(), "material-table", material.sourceKey());
+      assumptions.assume("/workpiece/mc", material.mc(), "material-table", material.sourceKey());
+    }
+    return new Job.Workpiece(
+        material.name(),
+        material,
+        asked.isoGroup() == null ? material.isoGroup() : asked.isoGroup(),
+        hardness,
+        kc11Pa,
+        own && mc != null ? mc : material.mc(),
+        own,
+        material.handbookPowerPa() * hardnessFactor,
+        material.radialRatio(),
+        compliance,
+        own ? "given" : material.sourceKey());
+  }
+
+  private Spread ownSpread(double kc11Pa) {
+    return Spread.around(kc11Pa, data.practice("ownConstantsSpreadRatio"));
+  }
+
+  private Job.Shop shop(Intent intent, Assumptions assumptions) {
+    Intent.Shop asked = intent.shop();
+    return new Job.Shop(
+        assumptions.given(
+            asked.shrinkUnit(), "/shop/shrinkUnit", true, "equipment-assumed-present", PRACTICE),
+        assumptions.given(
+            asked.balancer(), "/shop/balancer", false, "equipment-assumed-absent", PRACTICE),
+        assumptions.given(
+            asked.torqueWrench(), "/shop/torqueWrench", false, "equipment-assumed-absent", PRACTICE),
+        assumptions.given(
+            asked.presetter(), "/shop/presetter", false, "equipment-assumed-absent", PRACTICE),
+        Set.copyOf(asked.excludedFamilies()),
+        asked.stock(),
+        asked.stockOnly() != null && asked.stockOnly(),
+        assumptions.given(
+            asked.hourlyRate(),
+            "/shop/hourlyRate",
+            data.practice("hourlyRate"),
+            "practice-value",
+            data.practiceRow("hourlyRate").sourceKey()),
+        assumptions.given(asked.currency(), "/shop/currency", "EUR", "default-currency", ""),
+        assumptions.given(
+            asked.shankCondition(),
+            "/shop/shankCondition",
+            ShankCondition.UNKNOWN,
+            "condition-not-stated",
+            PRACTICE),
+        assumptions.given(
+            asked.colletCondition(),
+            "/shop/colletCondition",
+            ColletCondition.USED,
+            "condition-not-stated",
+            PRACTICE));
+  }
+
+  private static Job.Preferences preferences(Intent.Preferences asked) {
+    return new Job.Preferences(
+        asked.rankBy() == null ? RankBy.FIT : asked.rankBy(),
+        orOne(asked.accuracyWeight()),
+        orOne(asked.gripWeight()),
+        orOne(asked.reachWeight()),
+        orOne(asked.speedWeight()),
+        asked.confidence() == null ? 0.95 : asked.confidence(),
+        asked.limit() == null ? 5 : asked.limit());
+  }
+
+  private static double orOne(@Nullable Double weight) {
+    return weight == null ? 1 : weight;
+  }
+}

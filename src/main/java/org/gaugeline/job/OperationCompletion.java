@@ -1,0 +1,273 @@
+package org.gaugeline.job;
+
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.IsoGroup;
+import org.gaugeline.reference.MillingDirection;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ProcessCapability;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.Stage;
+import org.gaugeline.reference.StartingValue;
+import org.gaugeline.reference.StartingValue.ToolClass;
+import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
+
+/** Completes the cut and the feature from starting values and practice. */
+final class OperationCompletion {
+  private static final String START = "starting-value";
+
+  private final ReferenceData data;
+
+  OperationCompletion(ReferenceData data) {
+    this.data = data;
+  }
+
+  Job.Operation operation(
+      Intent intent,
+      Job.Workpiece workpiece,
+      Job.Tool tool,
+      Job.Machine machine,
+      Assumptions assumptions) {
+    Intent.Operation asked = intent.operation();
+    OperationKind kind = asked.kind();
+    Stage stage =
+        assumptions.given(
+            asked.stage(), "/operation/stage", usualStage(intent), "usual-for-operation", "practice");
+    double radial =
+        isHole(kind)
+            ? 0
+            : assumptions.given(
+                asked.radialDepthM(),
+                "/operation/radialDepthMm",
+                tool.diameterM() * radialRatio(kind, stage),
+                "usual-for-operation",
+                "practice");
+    double axial =
+        isHole(kind)
+            ? 0
+            : assumptions.given(
+                asked.axialDepthM(),
+                "/operation/axialDepthMm",
+                Math.min(tool.diameterM() * axialRatio(kind, stage), tool.fluteLengthM()),
+                "usual-for-operation",
+                "practice");
+    StartingValue start = start(workpiece, tool);
+    double speed = spindleSpeed(asked, tool, machine, start, assumptions);
+    return new Job.Operation(
+        kind,
+        stage,
+        axial,
+        radial,
+        speed,
+        speed * tool.diameterM() / 2,
+        feedPerTooth(asked, kind, tool, radial, start, assumptions),
+        asked.preDrilledDiameterM() != null
+            ? asked.preDrilledDiameterM()
+            : kind == OperationKind.REAMING
+                ? assumptions.assume(
+                    "/operation/preDrilledDiameterMm",
+                    tool.diameterM() * (1 - data.practice("reamingAllowanceRatio")),
+                    "usual-for-operation",
+                    "practice")
+                : 0,
+        assumptions.given(
+            asked.coolant(),
+            "/operation/coolant",
+            tool.throughCoolant() && machine.throughCoolant()
+                ? Coolant.THROUGH_TOOL
+                : workpiece.isoGroup() == IsoGroup.K || workpiece.isoGroup() == IsoGroup.H
+                    ? Coolant.AIR
+                    : Coolant.FLOOD,
+            "usual-for-material",
+            "practice"),
+        asked.direction() == null ? MillingDirection.DOWN : asked.direction(),
+        assumptions.given(
+            asked.minutesPerPart(),
+            "/operation/minutesPerPart",
+            data.practice("minutesPerPart"),
+            "practice-value",
+            data.practiceRow("minutesPerPart").sourceKey()),
+        assumptions.given(
+            asked.partsPerYear(),
+            "/operation/partsPerYear",
+            data.practice("partsPerYear"),
+            "practice-value",
+            data.practiceRow("partsPerYear").sourceKey()));
+  }
+
+  Job.Feature feature(
+      Intent intent, Job.Operation operation, Job.Tool tool, Assumptions assumptions) {
+    Intent.Feature asked = intent.feature();
+    boolean hole = isHole(operation.kind());
+    double depth =
+        assumptions.given(
+            asked.depthM(),
+            "/feature/depthMm",
+            hole ? Math.min(3 * tool.diameterM(), tool.fluteLengthM()) : operation.axialDepthM(),
+            hole ? "usual-for-operation" : "depth-of-cut",
+            "practice");
+    String clearance =
+        operation.stage() == Stage.FINISHING ? "wallClearanceFinishingM" : "wallClearanceRoughingM";
+    double nominal =
+        assumptions.given(
+            asked.nominalSizeM(),
+            "/feature/nominalSizeMm",
+            hole || operation.kind() == OperationKind.SLOTTING
+                ? tool.diameterM()
+                : data.practice("nominalSizeM"),
+            hole ? "tool-diameter" : "practice-value",
+            "practice");
+    return new Job.Feature(
+        depth,
+        asked.wallDraftRad() == null ? 0 : asked.wallDraftRad(),
+        assumptions.given(
+            asked.wallClearanceM(),
+            "/feature/wallClearanceMm",
+            data.practice(clearance),
+            "practice-value",
+            data.practiceRow(clearance).sourceKey()),
+        nominal,
+        toleranceBand(asked, operation, nominal, assumptions),
+        asked.raM() == null ? Double.NaN : asked.raM(),
+        asked.tiltRad() == null ? 0 : asked.tiltRad(),
+        asked.pocketWidthM() == null ? Double.NaN : asked.pocketWidthM(),
+        asked.obstructions());
+  }
+
+  private double toleranceBand(
+      Intent.Feature asked, Job.Operation operation, double nominal, Assumptions assumptions) {
+    if (asked.toleranceBandM() != null) {
+      return asked.toleranceBandM();
+    }
+    Integer grade = asked.toleranceGrade();
+    if (grade == null) {
+      ProcessCapability capability = data.capabilities().get(operation.kind());
+      int usual = capability == null ? 10 : capability.usualGrade();
+      grade = operation.stage() == Stage.ROUGHING ? Math.min(12, usual + 1) : usual;
+      assumptions.assume(
+          "/feature/toleranceGrade",
+          "IT" + grade,
+          "usual-for-operation",
+          capability == null ? "practice" : capability.sourceKey());
+    }
+    return assumptions.assume(
+        "/feature/toleranceBandUm",
+        data.itToleranceM().bandM(Math.min(nominal, 0.5), grade),
+        "tolerance-table",
+        data.itToleranceM().sourceKey());
+  }
+
+  private double spindleSpeed(
+      Intent.Operation asked,
+      Job.Tool tool,
+      Job.Machine machine,
+      StartingValue start,
+      Assumptions assumptions) {
+    if (asked.spindleSpeedRadPerS() != null) {
+      return asked.spindleSpeedRadPerS();
+    }
+    if (asked.cuttingSpeedMPerS() != null) {
+      return asked.cuttingSpeedMPerS() / (tool.diameterM() / 2);
+    }
+    double wanted = start.cuttingSpeedMPerS() / (tool.diameterM() / 2);
+    double top = Math.min(machine.maxSpindleSpeedRadPerS(), tool.maxSpindleSpeedRadPerS());
+    double speed = Math.min(wanted, top * data.practice("startSpeedShareOfTop"));
+    assumptions.assume(
+        "/operation/cuttingSpeedMPerMin",
+        speed * tool.diameterM() / 2,
+        speed < wanted ? "held-by-top-speed" : START,
+        start.sourceKey());
+    return speed;
+  }
+
+  private double feedPerTooth(
+      Intent.Operation asked,
+      OperationKind kind,
+      Job.Tool tool,
+      double radial,
+      StartingValue start,
+      Assumptions assumptions) {
+    if (asked.feedPerToothM() != null) {
+      return asked.feedPerToothM();
+    }
+    if (asked.feedPerRevM() != null) {
+      return asked.feedPerRevM() / tool.teeth();
+    }
+    double feed = start.feedPerDiameter() * tool.diameterM();
+    feed = Math.max(start.minFeedM(), Math.min(start.maxFeedM(), feed));
+    if (kind == OperationKind.DRILLING) {
+      feed /= tool.teeth();
+    }
+    if (kind == OperationKind.HIGH_EFFICIENCY_MILLING && radial < tool.diameterM() / 2) {
+      double ratio = radial / tool.diameterM();
+      // keeps the thickest chip: a small radial depth thins it by 2·√(r(1−r))
+      feed = Math.min(start.maxFeedM(), feed / (2 * Math.sqrt(ratio * (1 - ratio))));
+    }
+    return assumptions.assume("/operation/feedPerToothMm", feed, START, start.sourceKey());
+  }
+
+  private StartingValue start(Job.Workpiece workpiece, Job.Tool tool) {
+    ToolClass toolClass =
+        switch (tool.kind()) {
+          case END_MILL, BALL_END_MILL, BULL_NOSE_END_MILL, THREAD_MILL, CHAMFER_MILL ->
+              ToolClass.SOLID_MILL;
+          case FACE_MILL, SHELL_MILL, DISC_CUTTER, BORING_TOOL -> ToolClass.INDEXABLE_MILL;
+          case DRILL, TAP -> ToolClass.DRILL;
+          case REAMER -> ToolClass.REAMER;
+        };
+    Substrate substrate = tool.substrate() == Substrate.HSS ? Substrate.HSS : Substrate.CARBIDE;
+    String machinability =
+        workpiece.material() == null
+            ? data.groupMachinability(workpiece.isoGroup())
+            : workpiece.material().machinability();
+    return data.startingValue(machinability, toolClass, substrate);
+  }
+
+  private static Stage usualStage(Intent intent) {
+    Intent.Feature feature = intent.feature();
+    Integer grade = feature.toleranceGrade();
+    Double ra = feature.raM();
+    if ((grade != null && grade <= 8) || (ra != null && ra <= 1.6e-6)) {
+      return Stage.FINISHING;
+    }
+    return switch (intent.operation().kind()) {
+      case REAMING, PROFILING, BORING, CHAMFERING -> Stage.FINISHING;
+      case TAPPING, THREAD_MILLING -> Stage.SEMI_FINISHING;
+      case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PLUNGE_MILLING, RAMPING, DRILLING ->
+          Stage.ROUGHING;
+    };
+  }
+
+  private double radialRatio(OperationKind kind, Stage stage) {
+    return switch (kind) {
+      case SLOTTING, RAMPING -> 1;
+      case FACE_MILLING -> data.practice("faceRadialRatio");
+      case HIGH_EFFICIENCY_MILLING -> data.practice("highEfficiencyRadialRatio");
+      case PROFILING, CHAMFERING -> data.practice("profilingRatio");
+      case SIDE_MILLING, PLUNGE_MILLING, THREAD_MILLING ->
+          data.practice(
+              stage == Stage.FINISHING ? "finishingRadialRatio" : "roughingRadialRatio");
+      case DRILLING, REAMING, BORING, TAPPING -> 0;
+    };
+  }
+
+  private double axialRatio(OperationKind kind, Stage stage) {
+    return switch (kind) {
+      case SLOTTING, RAMPING, PLUNGE_MILLING -> data.practice("slotAxialRatio");
+      case FACE_MILLING -> data.practice("faceAxialRatio");
+      case HIGH_EFFICIENCY_MILLING -> data.practice("highEfficiencyAxialRatio");
+      case PROFILING, CHAMFERING -> data.practice("profilingRatio");
+      case SIDE_MILLING, THREAD_MILLING -> data.practice("sideAxialRatio");
+      case DRILLING, REAMING, BORING, TAPPING -> 0;
+    };
+  }
+
+  /** Whether the operation works along the axis of a hole. */
+  public static boolean isHole(OperationKind kind) {
+    return switch (kind) {
+      case DRILLING, REAMING, BORING, TAPPING -> true;
+      case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING, PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
+          false;
+    };
+  }
+}

@@ -1,0 +1,163 @@
+package org.gaugeline.job;
+
+import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ShankForm;
+import org.gaugeline.reference.ShankSize;
+import org.gaugeline.reference.Solid;
+import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
+
+/** Completes the cutting tool from its diameter and the shank standards. */
+final class ToolCompletion {
+  private static final String PRACTICE = "practice";
+
+  private final ReferenceData data;
+
+  ToolCompletion(ReferenceData data) {
+    this.data = data;
+  }
+
+  Job.Tool complete(Intent intent, Assumptions assumptions) {
+    Intent.Tool asked = intent.tool();
+    double diameter = asked.diameterM();
+    Substrate substrate =
+        assumptions.given(
+            asked.substrate(), "/tool/substrate", Substrate.CARBIDE, "usual-for-tool", PRACTICE);
+    ShankForm form =
+        assumptions.given(
+            asked.shankForm(), "/tool/shank/form", ShankForm.CYLINDRICAL, "plain-shank", PRACTICE);
+    ShankSize size = shankFor(asked.kind(), diameter, asked.shankDiameterM());
+    double shankDiameter =
+        assumptions.given(
+            asked.shankDiameterM(),
+            "/tool/shank/diameterMm",
+            size.diameterM(),
+            "next-standard-shank",
+            size.sourceKey());
+    double flute = flute(asked, diameter, assumptions);
+    double neckLength = asked.neckLengthM() == null ? flute : Math.max(flute, asked.neckLengthM());
+    double neckDiameter =
+        asked.neckDiameterM() != null
+            ? asked.neckDiameterM()
+            : asked.neckLengthM() == null ? diameter : diameter * data.practice("neckRatio");
+    double overall =
+        assumptions.given(
+            asked.overallLengthM(),
+            "/tool/overallLengthMm",
+            neckLength + size.lengthM() * Math.max(1, shankDiameter / size.diameterM()),
+            "neck-plus-standard-shank",
+            size.sourceKey());
+    Hand hand = asked.hand() == null ? Hand.RIGHT : asked.hand();
+    String solidId = substrate.id();
+    Solid solid = data.solids().get(solidId);
+    if (solid == null) {
+      throw new IllegalStateException("no solid '" + solidId + "' in the tables");
+    }
+    return new Job.Tool(
+        asked.kind(),
+        diameter,
+        assumptions.given(
+            asked.teeth(), "/tool/teeth", usualTeeth(asked.kind(), diameter), "usual-for-tool", PRACTICE),
+        assumptions.given(
+            asked.helixRad(), "/tool/helixDeg", usualHelix(asked.kind()), "usual-for-tool", PRACTICE),
+        hand,
+        asked.helixHand() == null ? Hand.RIGHT : asked.helixHand(),
+        asked.cornerRadiusM() != null
+            ? asked.cornerRadiusM()
+            : asked.kind() == ToolKind.BALL_END_MILL ? diameter / 2 : 0,
+        flute,
+        neckDiameter,
+        neckLength,
+        overall,
+        substrate,
+        solid,
+        shankDiameter,
+        form,
+        assumptions.given(
+            asked.shankTolerance(), "/tool/shank/tolerance", "h6", "standard-shank", size.sourceKey()),
+        asked.throughCoolant() != null && asked.throughCoolant(),
+        asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
+        asked.pointAngleRad() == null
+            ? Math.toRadians(data.practice("drillPointAngleDeg"))
+            : asked.pointAngleRad(),
+        asked.maxSpindleSpeedRadPerS() == null
+            ? Double.POSITIVE_INFINITY
+            : asked.maxSpindleSpeedRadPerS(),
+        price(asked, diameter, assumptions),
+        assumptions.given(
+            asked.lifeMinutes(),
+            "/tool/lifeMinutes",
+            data.practice("toolLifeMinutes"),
+            "practice-value",
+            data.practiceRow("toolLifeMinutes").sourceKey()));
+  }
+
+  private double flute(Intent.Tool asked, double diameter, Assumptions assumptions) {
+    double usual = diameter * data.practice(isHoleTool(asked.kind()) ? "drillFluteRatio" : "millFluteRatio");
+    double room = asked.overallLengthM() == null ? usual : asked.overallLengthM() / 2;
+    return assumptions.given(
+        asked.fluteLengthM(),
+        "/tool/fluteLengthMm",
+        Math.min(usual, room),
+        "usual-for-tool",
+        PRACTICE);
+  }
+
+  private double price(Intent.Tool asked, double diameter, Assumptions assumptions) {
+    double usual =
+        data.practice("edgePriceBase") + data.practice("edgePricePerM") * diameter;
+    return assumptions.given(
+        asked.price(),
+        "/tool/price",
+        usual,
+        "practice-value",
+        data.practiceRow("edgePriceBase").sourceKey());
+  }
+
+  /** The standard shank of that diameter, or the next larger one than the tool. */
+  private ShankSize shankFor(ToolKind kind, double diameterM, @Nullable Double shankM) {
+    double wanted = shankM == null ? Math.min(diameterM, 0.032) : shankM;
+    ShankSize best = null;
+    for (ShankSize size : data.shankSizes()) {
+      boolean exact = Math.abs(size.diameterM() - wanted) < 5e-6;
+      if (exact) {
+        return size;
+      }
+      if (size.diameterM() > wanted && (best == null || size.diameterM() < best.diameterM())) {
+        best = size;
+      }
+    }
+    if (best == null) {
+      best = data.shankSizes().get(data.shankSizes().size() - 1);
+    }
+    return best;
+  }
+
+  static boolean isHoleTool(ToolKind kind) {
+    return kind == ToolKind.DRILL || kind == ToolKind.REAMER || kind == ToolKind.TAP;
+  }
+
+  private static int usualTeeth(ToolKind kind, double diameterM) {
+    return switch (kind) {
+      case END_MILL, BULL_NOSE_END_MILL, CHAMFER_MILL, THREAD_MILL -> 4;
+      case BALL_END_MILL, DRILL -> 2;
+      case FACE_MILL, SHELL_MILL -> Math.max(3, (int) Math.round(diameterM / 0.0126));
+      case DISC_CUTTER -> Math.max(6, (int) Math.round(diameterM / 0.008));
+      case REAMER -> 6;
+      case TAP -> 3;
+      case BORING_TOOL -> 1;
+    };
+  }
+
+  private double usualHelix(ToolKind kind) {
+    return switch (kind) {
+      case END_MILL, BULL_NOSE_END_MILL, BALL_END_MILL ->
+          Math.toRadians(data.practice("millHelixDeg"));
+      case DRILL -> Math.toRadians(data.practice("drillHelixDeg"));
+      case FACE_MILL, SHELL_MILL, DISC_CUTTER, REAMER, TAP, THREAD_MILL, BORING_TOOL, CHAMFER_MILL ->
+          0;
+    };
+  }
+}
