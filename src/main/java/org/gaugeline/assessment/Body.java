@@ -39,8 +39,7 @@ record Body(
     double modelled = chain.massKg() + shank;
     double weighed = holder.ratings().massKg();
     double centroid =
-        (chain.massKg() * chain.centroidM()
-                - shank * holder.spindleInterface().shankCentroidM())
+        (chain.massKg() * chain.centroidM() - shank * holder.spindleInterface().shankCentroidM())
             / modelled;
     double largest = 0;
     for (ProfileSection section : holder.sections()) {

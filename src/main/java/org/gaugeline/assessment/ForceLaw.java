@@ -7,7 +7,9 @@ import org.gaugeline.mechanics.cutting.ThinChipRoute;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
 
-/** Chooses the force law of a job: the caller's constants as they are, or the table's, corrected. */
+/**
+ * Chooses the force law of a job: the caller's constants as they are, or the table's, corrected.
+ */
 final class ForceLaw {
   private ForceLaw() {}
 
@@ -18,15 +20,20 @@ final class ForceLaw {
       case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
           new MillingCutModel(job, force);
       case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING ->
-          throw new IllegalArgumentException(
-              "no cutting model for " + job.operation().kind().id());
+          throw new IllegalArgumentException("no cutting model for " + job.operation().kind().id());
     };
   }
 
   /** Whether this version has a cutting model for the operation. */
   static boolean covers(OperationKind kind) {
     return switch (kind) {
-      case DRILLING, REAMING, SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
+      case DRILLING,
+          REAMING,
+          SIDE_MILLING,
+          SLOTTING,
+          FACE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PROFILING ->
           true;
       case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING -> false;
     };

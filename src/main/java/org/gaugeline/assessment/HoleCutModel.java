@@ -35,14 +35,20 @@ final class HoleCutModel implements CutModel {
     if (job.operation().kind() == OperationKind.REAMING) {
       return Reaming.loads(
           new Reaming.ReamedHole(
-              tool.diameterM(), bored, feedPerRev, tool.teeth(), data.practice("reamerLeadAngleRad")),
+              tool.diameterM(),
+              bored,
+              feedPerRev,
+              tool.teeth(),
+              data.practice("reamerLeadAngleRad")),
           force,
           data.practice("reamerMarginFrictionRatio"));
     }
     DrilledHole hole =
         new DrilledHole(tool.diameterM(), bored, feedPerRev, tool.pointAngleRad(), tool.teeth());
     Material material = job.workpiece().material();
-    if (material == null || Double.isNaN(material.drillConstant()) || job.workpiece().ownConstants()) {
+    if (material == null
+        || Double.isNaN(material.drillConstant())
+        || job.workpiece().ownConstants()) {
       return Drilling.kienzle(hole, force);
     }
     return Drilling.kienzleWithChisel(

@@ -14,8 +14,7 @@ public class BodyLimits {
 
   private final long maxBodyBytes;
 
-  BodyLimits(
-      @ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
+  BodyLimits(@ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
     this.maxBodyBytes = maxBodyBytes;
   }
 

@@ -52,7 +52,9 @@ final class ContractDocument {
       return schema(node.get("$ref").asText().substring(REFERENCE_PREFIX.length()));
     }
     Map<String, Schema> properties = new LinkedHashMap<>();
-    node.path("properties").properties().forEach(p -> properties.put(p.getKey(), compile(p.getValue())));
+    node.path("properties")
+        .properties()
+        .forEach(p -> properties.put(p.getKey(), compile(p.getValue())));
     JsonNode items = node.get("items");
     return new Schema(
         Kind.valueOf(node.path("type").asText().toUpperCase(Locale.ROOT)),

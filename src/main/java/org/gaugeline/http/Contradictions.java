@@ -11,7 +11,9 @@ import java.util.Set;
 import org.gaugeline.http.wire.WireIntent;
 import org.jspecify.annotations.Nullable;
 
-/** Members that are each in range and cannot be true together. Absent members contradict nothing. */
+/**
+ * Members that are each in range and cannot be true together. Absent members contradict nothing.
+ */
 final class Contradictions {
   private static final double LARGEST_GRADED_MM = 500;
   private static final double BALL_TOLERANCE = 0.01;

@@ -24,7 +24,10 @@ final class IntentBody {
   private final RecordCheck check;
   private final ObjectReader reader = StrictJson.MAPPER.readerFor(WireIntent.class);
 
-  IntentBody(ContractDocument document) {
+  private final IntentFaultWords faultWords;
+
+  IntentBody(ContractDocument document, IntentFaultWords faultWords) {
+    this.faultWords = faultWords;
     this.schema = document.schema("Intent");
     this.check = RecordCheck.of(WireIntent.class, schema);
   }
@@ -51,6 +54,7 @@ final class IntentBody {
       WireIntent wire = reader.readValue(parser);
       return wire != null && check.passes(wire) ? wire : null;
     } catch (IOException e) {
+      // Not lost: explain() reads the body again and says what is wrong.
       return null;
     }
   }
@@ -93,7 +97,7 @@ final class IntentBody {
       try {
         engine.recommend(IntentReader.read(rest));
       } catch (IntentFaultException e) {
-        e.faults().forEach(fault -> faults.add(IntentFaultWords.fault(fault)));
+        faults.addAll(faultWords.faults(e.faults()));
       }
     }
   }

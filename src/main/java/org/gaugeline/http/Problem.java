@@ -28,7 +28,8 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
 
   static Problem invalid(List<Fault> faults) {
     int count = faults.size();
-    String detail = count == 1 ? "The request has one fault." : "The request has " + count + " faults.";
+    String detail =
+        count == 1 ? "The request has one fault." : "The request has " + count + " faults.";
     if (count > MOST_LISTED) {
       detail += " The first " + MOST_LISTED + " are listed.";
     }
@@ -76,7 +77,8 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
   static Problem ofStatus(int status) {
     return switch (status) {
       case 404 ->
-          notFound("There is nothing at this address. The addresses stand in /q/openapi.", List.of());
+          notFound(
+              "There is nothing at this address. The addresses stand in /q/openapi.", List.of());
       case 405 ->
           plain(
               "method-not-allowed",

@@ -97,8 +97,7 @@ final class RecommendationWriter {
     JsonNumbers.member(json, "feedRateMmPerMin", l.feedRateMPerS(), UnitSuffix.MM_PER_MIN);
     JsonNumbers.member(json, "meanChipThicknessMm", l.meanChipThicknessM(), UnitSuffix.MM);
     JsonNumbers.member(json, "specificForceNPerMm2", l.specificForcePa(), UnitSuffix.N_PER_MM2);
-    JsonNumbers.member(
-        json, "removalRateCm3PerMin", l.removalRateM3PerS(), UnitSuffix.CM3_PER_MIN);
+    JsonNumbers.member(json, "removalRateCm3PerMin", l.removalRateM3PerS(), UnitSuffix.CM3_PER_MIN);
     JsonNumbers.member(json, "torqueNm", l.torqueNm());
     JsonNumbers.member(json, "powerKw", l.powerW(), UnitSuffix.KW);
     JsonNumbers.member(json, "peakTorqueNm", l.peakTorqueNm());
@@ -138,8 +137,8 @@ final class RecommendationWriter {
     json.writeEndArray();
   }
 
-  private void assemblies(
-      JsonGenerator json, String name, List<RankedAssembly> ranked, Job job) throws IOException {
+  private void assemblies(JsonGenerator json, String name, List<RankedAssembly> ranked, Job job)
+      throws IOException {
     json.writeArrayFieldStart(name);
     for (RankedAssembly assembly : ranked) {
       assemblies.write(json, assembly, job);

@@ -3,10 +3,10 @@ package org.gaugeline.http;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
 import org.gaugeline.advice.Recommendation;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.wording.Words;
 
 /** Body in, answer out: what stands between the wire and the engine. Holds no state of requests. */
@@ -15,10 +15,13 @@ public final class Recommendations {
   private final RecommendationEngine engine;
   private final RecommendationWriter writer;
 
-  public Recommendations(RecommendationEngine engine, Words words, String referenceVersion) {
-    this.bodies = new IntentBody(ContractDocument.load());
+  private final IntentFaultWords faultWords;
+
+  public Recommendations(RecommendationEngine engine, Words words, ReferenceData data) {
+    this.faultWords = new IntentFaultWords(data.interfaces().keySet());
+    this.bodies = new IntentBody(ContractDocument.load(), faultWords);
     this.engine = engine;
-    this.writer = new RecommendationWriter(words, referenceVersion);
+    this.writer = new RecommendationWriter(words, data.version());
   }
 
   /**
@@ -39,8 +42,7 @@ public final class Recommendations {
     try {
       recommendation = engine.recommend(IntentReader.read(wire));
     } catch (IntentFaultException e) {
-      List<Fault> faults = e.faults().stream().map(IntentFaultWords::fault).toList();
-      throw new ProblemException(Problem.invalid(faults));
+      throw new ProblemException(Problem.invalid(faultWords.faults(e.faults())));
     }
     return writer.write(recommendation, wire, digest(body));
   }

@@ -45,8 +45,8 @@ final class ResolvedWriter {
     json.writeEndObject();
   }
 
-  private static void workpiece(
-      JsonGenerator json, Job.Workpiece w, WireIntent.Workpiece asked) throws IOException {
+  private static void workpiece(JsonGenerator json, Job.Workpiece w, WireIntent.Workpiece asked)
+      throws IOException {
     json.writeObjectFieldStart("workpiece");
     json.writeStringField("material", w.name());
     member(json, "hardnessHb", w.hardnessHb());
@@ -59,8 +59,8 @@ final class ResolvedWriter {
     json.writeEndObject();
   }
 
-  private static void operation(
-      JsonGenerator json, Job.Operation o, WireIntent.Operation asked) throws IOException {
+  private static void operation(JsonGenerator json, Job.Operation o, WireIntent.Operation asked)
+      throws IOException {
     json.writeObjectFieldStart("operation");
     json.writeStringField("kind", o.kind().id());
     json.writeStringField("stage", o.stage().id());

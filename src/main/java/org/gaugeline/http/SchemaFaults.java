@@ -92,8 +92,14 @@ final class SchemaFaults {
       return new Fault(
           pointer,
           length < schema.size().minLength() ? "too-short" : "too-long",
-          name + " has " + length + " characters, " + schema.size().minLength() + " to "
-              + schema.size().maxLength() + " are read.",
+          name
+              + " has "
+              + length
+              + " characters, "
+              + schema.size().minLength()
+              + " to "
+              + schema.size().maxLength()
+              + " are read.",
           parameters);
     }
     return new Fault(
@@ -111,12 +117,16 @@ final class SchemaFaults {
     if (!nearest.isEmpty()) {
       parameters.put("nearest", nearest);
     }
-    String list =
-        words.size() > MOST_WORDS_SHOWN ? "the listed words" : String.join(", ", words);
+    String list = words.size() > MOST_WORDS_SHOWN ? "the listed words" : String.join(", ", words);
     return new Fault(
         pointer,
         "unknown-value",
-        name(pointer) + " is " + shown(text) + ", which is not one of " + list + "."
+        name(pointer)
+            + " is "
+            + shown(text)
+            + ", which is not one of "
+            + list
+            + "."
             + (nearest.isEmpty() ? "" : " Maybe " + nearest.get(0) + " was meant."),
         parameters);
   }
@@ -145,7 +155,15 @@ final class SchemaFaults {
     return new Fault(
         pointer,
         "out-of-range",
-        name + " (" + plain(value) + of + ") must be " + relation + plain(bound) + of + "."
+        name
+            + " ("
+            + plain(value)
+            + of
+            + ") must be "
+            + relation
+            + plain(bound)
+            + of
+            + "."
             + LikelyCause.of(unit, value, low),
         parameters);
   }
@@ -176,7 +194,8 @@ final class SchemaFaults {
   }
 
   private static String shown(String text) {
-    int end = text.offsetByCodePoints(0, Math.min(LONGEST_SHOWN, text.codePointCount(0, text.length())));
+    int end =
+        text.offsetByCodePoints(0, Math.min(LONGEST_SHOWN, text.codePointCount(0, text.length())));
     String cut = end < text.length() ? text.substring(0, end) + "…" : text;
     return cut.replaceAll("\\p{Cntrl}", "�");
   }

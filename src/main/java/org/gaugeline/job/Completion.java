@@ -65,8 +65,7 @@ public final class Completion {
     Job.Workpiece workpiece = workpiece(intent, material, assumptions);
     Job.Machine machine = machines.complete(intent.machine(), spindle, assumptions);
     Job.Tool tool = tools.complete(intent, assumptions);
-    Job.Operation operation =
-        operations.operation(intent, workpiece, tool, machine, assumptions);
+    Job.Operation operation = operations.operation(intent, workpiece, tool, machine, assumptions);
     Job.Feature feature = operations.feature(intent, operation, tool, assumptions);
     return new Job(
         intent.label() == null ? "" : intent.label(),
@@ -123,7 +122,8 @@ public final class Completion {
             new IntentFault(
                 "/shop/excludedFamilies/" + i,
                 "unknown-family",
-                Map.of("actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
+                Map.of(
+                    "actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
       }
     }
   }
@@ -156,8 +156,7 @@ public final class Completion {
             material.hardnessHb(),
             "material-reference-state",
             material.sourceKey());
-    double hardnessFactor =
-        Math.pow(hardness / material.hardnessHb(), material.hardnessExponent());
+    double hardnessFactor = Math.pow(hardness / material.hardnessHb(), material.hardnessExponent());
     Spread kc11Pa =
         own && kc11 != null ? ownSpread(kc11) : material.kc11Pa().scaled(hardnessFactor);
     if (!own) {
@@ -191,7 +190,11 @@ public final class Completion {
         assumptions.given(
             asked.balancer(), "/shop/balancer", false, "equipment-assumed-absent", PRACTICE),
         assumptions.given(
-            asked.torqueWrench(), "/shop/torqueWrench", false, "equipment-assumed-absent", PRACTICE),
+            asked.torqueWrench(),
+            "/shop/torqueWrench",
+            false,
+            "equipment-assumed-absent",
+            PRACTICE),
         assumptions.given(
             asked.presetter(), "/shop/presetter", false, "equipment-assumed-absent", PRACTICE),
         Set.copyOf(asked.excludedFamilies()),

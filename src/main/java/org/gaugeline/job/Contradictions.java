@@ -21,14 +21,28 @@ final class Contradictions {
     if (operation.feedPerToothM() != null && operation.feedPerRevM() != null) {
       faults.add(
           new IntentFault(
-              "/operation/feedPerRevMm", "two-feeds", Map.of("other", "/operation/feedPerToothMm")));
+              "/operation/feedPerRevMm",
+              "two-feeds",
+              Map.of("other", "/operation/feedPerToothMm")));
     }
     notAbove(
-        "/tool/fluteLengthMm", tool.fluteLengthM(), "/tool/overallLengthMm", tool.overallLengthM(), faults);
+        "/tool/fluteLengthMm",
+        tool.fluteLengthM(),
+        "/tool/overallLengthMm",
+        tool.overallLengthM(),
+        faults);
     notAbove(
-        "/tool/neckLengthMm", tool.neckLengthM(), "/tool/overallLengthMm", tool.overallLengthM(), faults);
+        "/tool/neckLengthMm",
+        tool.neckLengthM(),
+        "/tool/overallLengthMm",
+        tool.overallLengthM(),
+        faults);
     notAbove(
-        "/operation/radialDepthMm", operation.radialDepthM(), "/tool/diameterMm", tool.diameterM(), faults);
+        "/operation/radialDepthMm",
+        operation.radialDepthM(),
+        "/tool/diameterMm",
+        tool.diameterM(),
+        faults);
     notAbove(
         "/operation/preDrilledDiameterMm",
         operation.preDrilledDiameterM(),
@@ -62,9 +76,7 @@ final class Contradictions {
       if (curve.get(i).spindleSpeedRadPerS() <= curve.get(i - 1).spindleSpeedRadPerS()) {
         faults.add(
             new IntentFault(
-                "/machine/torqueCurve/" + i + "/spindleSpeedRpm",
-                "curve-not-ascending",
-                Map.of()));
+                "/machine/torqueCurve/" + i + "/spindleSpeedRpm", "curve-not-ascending", Map.of()));
       }
     }
   }

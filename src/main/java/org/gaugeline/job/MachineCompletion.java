@@ -72,7 +72,11 @@ final class MachineCompletion {
         assumptions.given(
             asked.changerMaxMassKg(), at + "maxMassKg", usual.changerMaxMassKg(), USUAL, source),
         assumptions.given(
-            asked.changerMaxLengthM(), at + "maxLengthMm", usual.changerMaxLengthM(), USUAL, source),
+            asked.changerMaxLengthM(),
+            at + "maxLengthMm",
+            usual.changerMaxLengthM(),
+            USUAL,
+            source),
         assumptions.given(
             asked.changerMaxDiameterM(),
             at + "maxDiameterMm",
@@ -88,7 +92,11 @@ final class MachineCompletion {
             USUAL,
             source),
         assumptions.given(
-            asked.changerMaxMomentNm(), at + "maxMomentNm", usual.changerMaxMomentNm(), USUAL, source));
+            asked.changerMaxMomentNm(),
+            at + "maxMomentNm",
+            usual.changerMaxMomentNm(),
+            USUAL,
+            source));
   }
 
   private MachineClass usual(SpindleInterface spindle) {

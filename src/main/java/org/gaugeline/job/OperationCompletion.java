@@ -10,7 +10,6 @@ import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.StartingValue;
 import org.gaugeline.reference.StartingValue.ToolClass;
 import org.gaugeline.reference.Substrate;
-import org.gaugeline.reference.ToolKind;
 
 /** Completes the cut and the feature from starting values and practice. */
 final class OperationCompletion {
@@ -32,7 +31,11 @@ final class OperationCompletion {
     OperationKind kind = asked.kind();
     Stage stage =
         assumptions.given(
-            asked.stage(), "/operation/stage", usualStage(intent), "usual-for-operation", "practice");
+            asked.stage(),
+            "/operation/stage",
+            usualStage(intent),
+            "usual-for-operation",
+            "practice");
     double radial =
         isHole(kind)
             ? 0
@@ -233,7 +236,13 @@ final class OperationCompletion {
     return switch (intent.operation().kind()) {
       case REAMING, PROFILING, BORING, CHAMFERING -> Stage.FINISHING;
       case TAPPING, THREAD_MILLING -> Stage.SEMI_FINISHING;
-      case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PLUNGE_MILLING, RAMPING, DRILLING ->
+      case SIDE_MILLING,
+          SLOTTING,
+          FACE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PLUNGE_MILLING,
+          RAMPING,
+          DRILLING ->
           Stage.ROUGHING;
     };
   }
@@ -245,8 +254,7 @@ final class OperationCompletion {
       case HIGH_EFFICIENCY_MILLING -> data.practice("highEfficiencyRadialRatio");
       case PROFILING, CHAMFERING -> data.practice("profilingRatio");
       case SIDE_MILLING, PLUNGE_MILLING, THREAD_MILLING ->
-          data.practice(
-              stage == Stage.FINISHING ? "finishingRadialRatio" : "roughingRadialRatio");
+          data.practice(stage == Stage.FINISHING ? "finishingRadialRatio" : "roughingRadialRatio");
       case DRILLING, REAMING, BORING, TAPPING -> 0;
     };
   }
@@ -266,7 +274,15 @@ final class OperationCompletion {
   public static boolean isHole(OperationKind kind) {
     return switch (kind) {
       case DRILLING, REAMING, BORING, TAPPING -> true;
-      case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING, PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
+      case SIDE_MILLING,
+          SLOTTING,
+          FACE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PROFILING,
+          PLUNGE_MILLING,
+          RAMPING,
+          CHAMFERING,
+          THREAD_MILLING ->
           false;
     };
   }

@@ -59,9 +59,17 @@ final class ToolCompletion {
         asked.kind(),
         diameter,
         assumptions.given(
-            asked.teeth(), "/tool/teeth", usualTeeth(asked.kind(), diameter), "usual-for-tool", PRACTICE),
+            asked.teeth(),
+            "/tool/teeth",
+            usualTeeth(asked.kind(), diameter),
+            "usual-for-tool",
+            PRACTICE),
         assumptions.given(
-            asked.helixRad(), "/tool/helixDeg", usualHelix(asked.kind()), "usual-for-tool", PRACTICE),
+            asked.helixRad(),
+            "/tool/helixDeg",
+            usualHelix(asked.kind()),
+            "usual-for-tool",
+            PRACTICE),
         hand,
         asked.helixHand() == null ? Hand.RIGHT : asked.helixHand(),
         asked.cornerRadiusM() != null
@@ -76,7 +84,11 @@ final class ToolCompletion {
         shankDiameter,
         form,
         assumptions.given(
-            asked.shankTolerance(), "/tool/shank/tolerance", "h6", "standard-shank", size.sourceKey()),
+            asked.shankTolerance(),
+            "/tool/shank/tolerance",
+            "h6",
+            "standard-shank",
+            size.sourceKey()),
         asked.throughCoolant() != null && asked.throughCoolant(),
         asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
         asked.pointAngleRad() == null
@@ -95,7 +107,8 @@ final class ToolCompletion {
   }
 
   private double flute(Intent.Tool asked, double diameter, Assumptions assumptions) {
-    double usual = diameter * data.practice(isHoleTool(asked.kind()) ? "drillFluteRatio" : "millFluteRatio");
+    double usual =
+        diameter * data.practice(isHoleTool(asked.kind()) ? "drillFluteRatio" : "millFluteRatio");
     double room = asked.overallLengthM() == null ? usual : asked.overallLengthM() / 2;
     return assumptions.given(
         asked.fluteLengthM(),
@@ -106,8 +119,7 @@ final class ToolCompletion {
   }
 
   private double price(Intent.Tool asked, double diameter, Assumptions assumptions) {
-    double usual =
-        data.practice("edgePriceBase") + data.practice("edgePricePerM") * diameter;
+    double usual = data.practice("edgePriceBase") + data.practice("edgePricePerM") * diameter;
     return assumptions.given(
         asked.price(),
         "/tool/price",
@@ -156,7 +168,14 @@ final class ToolCompletion {
       case END_MILL, BULL_NOSE_END_MILL, BALL_END_MILL ->
           Math.toRadians(data.practice("millHelixDeg"));
       case DRILL -> Math.toRadians(data.practice("drillHelixDeg"));
-      case FACE_MILL, SHELL_MILL, DISC_CUTTER, REAMER, TAP, THREAD_MILL, BORING_TOOL, CHAMFER_MILL ->
+      case FACE_MILL,
+          SHELL_MILL,
+          DISC_CUTTER,
+          REAMER,
+          TAP,
+          THREAD_MILL,
+          BORING_TOOL,
+          CHAMFER_MILL ->
           0;
     };
   }

@@ -1,4 +1,6 @@
-/** Request bodies as they are sent: every member may be absent, names and units as in the contract. */
+/**
+ * Request bodies as they are sent: every member may be absent, names and units as in the contract.
+ */
 @NullMarked
 package org.gaugeline.http.wire;
 
