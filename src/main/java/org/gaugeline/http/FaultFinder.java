@@ -62,7 +62,7 @@ final class FaultFinder {
         complete = false;
       }
     }
-    Iterator<Map.Entry<String, JsonNode>> members = node.fields();
+    Iterator<Map.Entry<String, JsonNode>> members = node.properties().iterator();
     while (members.hasNext()) {
       Map.Entry<String, JsonNode> member = members.next();
       String name = member.getKey();

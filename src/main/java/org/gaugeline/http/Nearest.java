@@ -35,7 +35,7 @@ final class Nearest {
 
   /** Levenshtein distance; 0 or 1 where one begins with the other. */
   private static int distance(String a, String b) {
-    if (!a.isEmpty() && b.startsWith(a) || !b.isEmpty() && a.startsWith(b)) {
+    if ((!a.isEmpty() && b.startsWith(a)) || (!b.isEmpty() && a.startsWith(b))) {
       return a.length() == b.length() ? 0 : 1;
     }
     int[] row = new int[b.length() + 1];

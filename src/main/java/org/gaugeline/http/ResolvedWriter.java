@@ -3,7 +3,6 @@ package org.gaugeline.http;
 import static org.gaugeline.http.IntentReader.orElse;
 import static org.gaugeline.http.IntentReader.orEmpty;
 import static org.gaugeline.http.JsonNumbers.member;
-import static org.gaugeline.quantity.UnitSuffix.BAR;
 import static org.gaugeline.quantity.UnitSuffix.DEG;
 import static org.gaugeline.quantity.UnitSuffix.KN;
 import static org.gaugeline.quantity.UnitSuffix.KW;
@@ -39,7 +38,7 @@ final class ResolvedWriter {
     operation(json, job.operation(), orElse(asked.operation(), WireIntent.Operation.NONE));
     feature(json, job.feature(), orElse(asked.feature(), WireIntent.Feature.NONE));
     tool(json, job.tool(), orElse(asked.tool(), WireIntent.Tool.NONE));
-    machine(json, job.machine());
+    machine(json, job.machine(), orElse(asked.machine(), WireIntent.Machine.NONE));
     shop(json, job.shop(), orElse(asked.shop(), WireIntent.Shop.NONE));
     preferences(json, job.preferences(), asked.preferences());
     json.writeEndObject();
@@ -144,7 +143,8 @@ final class ResolvedWriter {
     json.writeEndObject();
   }
 
-  private static void machine(JsonGenerator json, Job.Machine m) throws IOException {
+  private static void machine(JsonGenerator json, Job.Machine m, WireIntent.Machine asked)
+      throws IOException {
     json.writeObjectFieldStart("machine");
     json.writeStringField("interface", m.spindle().id());
     json.writeBooleanField("faceContact", m.faceContact());
@@ -162,7 +162,7 @@ final class ResolvedWriter {
     member(json, "clampingForceKn", m.clampingForceN().median(), KN);
     json.writeNumberField("axes", m.axes());
     json.writeBooleanField("throughCoolant", m.throughCoolant());
-    member(json, "coolantPressureBar", m.coolantPressurePa(), BAR);
+    sent(json, "coolantPressureBar", asked.coolantPressureBar());
     json.writeObjectFieldStart("toolChanger");
     Job.ToolChanger c = m.changer();
     member(json, "maxMassKg", c.maxMassKg());

@@ -34,7 +34,8 @@ final class StrictJson {
   static final ObjectWriter SENT =
       MAPPER
           .rebuild()
-          .serializationInclusion(JsonInclude.Include.NON_NULL)
+          .defaultPropertyInclusion(
+              JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
           .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
           .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE)
           .build()

@@ -70,7 +70,7 @@ final class TextScan {
       }
     }
     int second = body[at + 1] & 0xFF;
-    boolean overlong = lead == 0xE0 && second < 0xA0 || lead == 0xF0 && second < 0x90;
+    boolean overlong = (lead == 0xE0 && second < 0xA0) || (lead == 0xF0 && second < 0x90);
     boolean surrogate = lead == 0xED && second > 0x9F;
     boolean beyond = lead == 0xF4 && second > 0x8F;
     return overlong || surrogate || beyond ? -1 : length;
