@@ -31,19 +31,17 @@ public final class BeamChain {
   /**
    * Builds a chain from its elements.
    *
-   * @param elements {@link ElasticJoint}s and {@link BeamSegment}s, base first
+   * @param elements joints and segments, base first
    * @return the chain
-   * @throws IllegalArgumentException if there is no segment or an element is of another type
+   * @throws IllegalArgumentException if there is no segment
    */
-  public static BeamChain of(Object... elements) {
+  public static BeamChain of(ChainElement... elements) {
     Builder builder = new Builder();
-    for (Object element : elements) {
-      if (element instanceof ElasticJoint joint) {
-        builder.add(joint);
-      } else if (element instanceof BeamSegment segment) {
+    for (ChainElement element : elements) {
+      if (element instanceof BeamSegment segment) {
         builder.add(segment);
-      } else {
-        throw new IllegalArgumentException("a chain has no place for " + element);
+      } else if (element instanceof ElasticJoint joint) {
+        builder.add(joint);
       }
     }
     return builder.toTip();

@@ -24,7 +24,8 @@ public record BeamSegment(
     double boreDiameterM,
     BeamMaterial material,
     double coreDiameterM,
-    BeamMaterial coreMaterial) {
+    BeamMaterial coreMaterial)
+    implements ChainElement {
 
   public BeamSegment {
     Ranges.positive("lengthM", lengthM);

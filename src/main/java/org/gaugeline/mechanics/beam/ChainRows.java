@@ -10,7 +10,7 @@ import java.util.Arrays;
  * without length or mass.
  */
 final class ChainRows {
-  static final int STRIDE = 8;
+  static final int STRIDE = 9;
   static final int LENGTH = 0;
   static final int FLEX_0 = 1;
   static final int FLEX_1 = 2;
@@ -19,6 +19,9 @@ final class ChainRows {
   static final int MASS = 5;
   static final int ROTARY = 6;
   static final int KIND = 7;
+
+  /** Slope of ρA along the row: (base end − tip end)/(base end + tip end). */
+  static final int MASS_SLOPE = 8;
 
   static final double JOINT = 0;
   static final double UNIFORM = 1;
@@ -30,7 +33,7 @@ final class ChainRows {
   private static final double GAUSS_MIDDLE = 8.0 / 18;
   private static final int MOST_SLICES = 8;
   private static final double SLICE_PER_LOG_RATIO = 8;
-  private static final double SLICE_LENGTH_IN_DIAMETERS = 1.5;
+  private static final double SLICE_LENGTH_IN_DIAMETERS = 0.7;
 
   double[] table = new double[16 * STRIDE];
   int size;
@@ -77,6 +80,10 @@ final class ChainRows {
     addMass(s, at, middle + half, GAUSS_OUTER);
     addMass(s, at, middle, GAUSS_MIDDLE);
     addMass(s, at, middle - half, GAUSS_OUTER);
+    double massStart = Section.massKgPerM(s, start);
+    double massEnd = Section.massKgPerM(s, end);
+    table[at + MASS_SLOPE] =
+        massStart + massEnd > 0 ? (massStart - massEnd) / (massStart + massEnd) : 0;
     if (s.isSolid()) {
       setSolidConeFlexibility(s, at, start, end);
       return;

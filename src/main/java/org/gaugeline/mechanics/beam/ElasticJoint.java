@@ -6,7 +6,8 @@ package org.gaugeline.mechanics.beam;
  * @param translationNPerM lateral stiffness k_t, N/m, greater than 0; infinite = rigid
  * @param rotationNmPerRad rotational stiffness k_θ, N·m/rad, greater than 0; infinite = rigid
  */
-public record ElasticJoint(double translationNPerM, double rotationNmPerRad) {
+public record ElasticJoint(double translationNPerM, double rotationNmPerRad)
+    implements ChainElement {
   public ElasticJoint {
     if (!(translationNPerM > 0)) {
       throw new IllegalArgumentException(

@@ -11,6 +11,8 @@ import java.util.Arrays;
  * rotary, with φ = 12EI/(κGA·l²) (matrices as in Schmitz and Duncan 2005; Przemieniecki 1968).
  */
 final class FlexureModel {
+  private static final int ENTRIES = 10;
+
   int elements;
   double[] length = new double[0];
   private double[] flex0 = length;
@@ -48,37 +50,57 @@ final class FlexureModel {
     flex1[e] = t[at + ChainRows.FLEX_1] * share * share;
     flex2[e] = t[at + ChainRows.FLEX_2] * share * share * share + shear;
     if (l == 0) {
-      Arrays.fill(mass, 6 * e, 6 * e + 6, 0);
+      Arrays.fill(mass, ENTRIES * e, ENTRIES * (e + 1), 0);
     } else {
       double phi = 12 * shear / (flex0[e] * l * l);
-      fillMass(mass, 6 * e, l, phi, t[at + ChainRows.MASS], t[at + ChainRows.ROTARY]);
+      fillMass(mass, ENTRIES * e, l, phi, t[at + ChainRows.MASS], t[at + ChainRows.ROTARY]);
+      double slope = t[at + ChainRows.MASS_SLOPE];
+      addTaper(mass, ENTRIES * e, l, slope * t[at + ChainRows.MASS] * l);
     }
     for (int i = 1; i < parts; i++) {
       length[e + i] = l;
       flex0[e + i] = flex0[e];
       flex1[e + i] = flex1[e];
       flex2[e + i] = flex2[e];
-      System.arraycopy(mass, 6 * e, mass, 6 * (e + i), 6);
+      System.arraycopy(mass, ENTRIES * e, mass, ENTRIES * (e + i), ENTRIES);
     }
     elements += parts;
   }
 
   /**
-   * The six distinct entries of the consistent mass matrix: m11, m12, m13, m14, m22, m24. By the
-   * symmetry of the element m33 = m11, m34 = −m12, m23 = −m14, m44 = m22.
+   * The upper triangle of the consistent mass matrix of a uniform element, row by row: m11, m12,
+   * m13, m14, m22, m23, m24, m33, m34, m44.
    */
   static void fillMass(double[] m, int at, double l, double phi, double rhoA, double rhoI) {
     double scale = 1 / ((1 + phi) * (1 + phi));
     double a = rhoA * l * scale;
     double r = rhoI / l * scale;
     double p2 = phi * phi;
+    double m12 = l * (a * (11.0 / 210 + 11.0 / 120 * phi + p2 / 24) + r * (0.1 - 0.5 * phi));
+    double m14 = l * (-a * (13.0 / 420 + 3.0 / 40 * phi + p2 / 24) + r * (0.1 - 0.5 * phi));
+    double l2 = l * l;
     m[at] = a * (13.0 / 35 + 0.7 * phi + p2 / 3) + r * 1.2;
-    m[at + 1] = l * (a * (11.0 / 210 + 11.0 / 120 * phi + p2 / 24) + r * (0.1 - 0.5 * phi));
+    m[at + 1] = m12;
     m[at + 2] = a * (9.0 / 70 + 0.3 * phi + p2 / 6) - r * 1.2;
-    m[at + 3] = l * (-a * (13.0 / 420 + 3.0 / 40 * phi + p2 / 24) + r * (0.1 - 0.5 * phi));
-    m[at + 4] = l * l * (a * (1.0 / 105 + phi / 60 + p2 / 120) + r * (2.0 / 15 + phi / 6 + p2 / 3));
-    m[at + 5] =
-        l * l * (-a * (1.0 / 140 + phi / 60 + p2 / 120) + r * (-1.0 / 30 - phi / 6 + p2 / 6));
+    m[at + 3] = m14;
+    m[at + 4] = l2 * (a * (1.0 / 105 + phi / 60 + p2 / 120) + r * (2.0 / 15 + phi / 6 + p2 / 3));
+    m[at + 5] = -m14;
+    m[at + 6] = l2 * (-a * (1.0 / 140 + phi / 60 + p2 / 120) - r * (1.0 / 30 + phi / 6 - p2 / 6));
+    m[at + 7] = m[at];
+    m[at + 8] = -m12;
+    m[at + 9] = m[at + 4];
+  }
+
+  /** Moves mass towards the heavier end of a tapered element (cubic shapes, linear ρA). */
+  private static void addTaper(double[] m, int at, double l, double shifted) {
+    m[at] += shifted / 5;
+    m[at + 1] += shifted * l * 2 / 105;
+    m[at + 3] -= shifted * l / 420;
+    m[at + 4] += shifted * l * l / 420;
+    m[at + 5] -= shifted * l / 420;
+    m[at + 7] -= shifted / 5;
+    m[at + 8] += shifted * l * 2 / 105;
+    m[at + 9] -= shifted * l * l / 420;
   }
 
   /** p ← M x. */
@@ -87,19 +109,19 @@ final class FlexureModel {
     double leftT = 0;
     double w0 = x[xo];
     double t0 = x[xo + 1];
-    for (int e = 0, m = 0; e < elements; e++, m += 6) {
+    for (int e = 0, m = 0; e < elements; e++, m += ENTRIES) {
       double w1 = x[xo + 2 * e + 2];
       double t1 = x[xo + 2 * e + 3];
-      double m11 = mass[m];
       double m12 = mass[m + 1];
       double m13 = mass[m + 2];
       double m14 = mass[m + 3];
-      double m22 = mass[m + 4];
-      double m24 = mass[m + 5];
-      p[po + 2 * e] = leftW + m11 * w0 + m12 * t0 + m13 * w1 + m14 * t1;
-      p[po + 2 * e + 1] = leftT + m12 * w0 + m22 * t0 - m14 * w1 + m24 * t1;
-      leftW = m13 * w0 - m14 * t0 + m11 * w1 - m12 * t1;
-      leftT = m14 * w0 + m24 * t0 - m12 * w1 + m22 * t1;
+      double m23 = mass[m + 5];
+      double m24 = mass[m + 6];
+      double m34 = mass[m + 8];
+      p[po + 2 * e] = leftW + mass[m] * w0 + m12 * t0 + m13 * w1 + m14 * t1;
+      p[po + 2 * e + 1] = leftT + m12 * w0 + mass[m + 4] * t0 + m23 * w1 + m24 * t1;
+      leftW = m13 * w0 + m23 * t0 + mass[m + 7] * w1 + m34 * t1;
+      leftT = m14 * w0 + m24 * t0 + m34 * w1 + mass[m + 9] * t1;
       w0 = w1;
       t0 = t1;
     }
@@ -140,7 +162,7 @@ final class FlexureModel {
     flex0 = new double[most];
     flex1 = new double[most];
     flex2 = new double[most];
-    mass = new double[6 * most];
+    mass = new double[ENTRIES * most];
     force = new double[2 * most];
   }
 }

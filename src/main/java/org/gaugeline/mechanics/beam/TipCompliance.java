@@ -57,6 +57,21 @@ public record TipCompliance(
   }
 
   /**
+   * Rotation of the tip section per moment at the tip, Σ∫dx/EI + Σ1/k_θ. Allocates nothing.
+   *
+   * @param chain the chain
+   * @return rotation, rad/(N·m)
+   */
+  public static double rotationRadPerNm(BeamChain chain) {
+    double[] t = chain.table;
+    double sum = 0;
+    for (int at = (chain.rows - 1) * ChainRows.STRIDE; at >= 0; at -= ChainRows.STRIDE) {
+      sum += t[at + ChainRows.FLEX_0];
+    }
+    return sum;
+  }
+
+  /**
    * The compliance of {@link #of}, parted by cause.
    *
    * @param chain the chain

@@ -23,18 +23,23 @@ final class LoadPeaks {
     this.momentToGripForce = 2 / gripDiameterM;
   }
 
+  /** Plain comparisons: the loads are finite, and this is the innermost loop. */
   void take(double torqueNm, double feedN, double normalN, double conePushN) {
     double axial = helixPullPerTorque * torqueNm - conePushN;
     double around = momentToGripForce * torqueNm;
     double aroundSquared = around * around;
-    double out = Math.max(axial, 0);
-    double in = Math.max(-axial, 0);
-    torque = Math.max(torque, torqueNm);
-    pull = Math.max(pull, out);
-    push = Math.max(push, in);
-    radialSquared = Math.max(radialSquared, feedN * feedN + normalN * normalN);
-    pulledSquared = Math.max(pulledSquared, aroundSquared + out * out);
-    pushedSquared = Math.max(pushedSquared, aroundSquared + in * in);
+    double bothSquared = aroundSquared + axial * axial;
+    double lateralSquared = feedN * feedN + normalN * normalN;
+    torque = larger(torque, torqueNm);
+    pull = larger(pull, axial);
+    push = larger(push, -axial);
+    radialSquared = larger(radialSquared, lateralSquared);
+    pulledSquared = larger(pulledSquared, axial > 0 ? bothSquared : aroundSquared);
+    pushedSquared = larger(pushedSquared, axial < 0 ? bothSquared : aroundSquared);
+  }
+
+  private static double larger(double known, double candidate) {
+    return candidate > known ? candidate : known;
   }
 
   double radial() {

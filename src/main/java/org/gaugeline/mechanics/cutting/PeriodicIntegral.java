@@ -29,17 +29,21 @@ final class PeriodicIntegral {
     }
   }
 
-  /** Value at step + fraction, step from 0 to below twice the steps per pitch. */
-  double at(int step, double fraction) {
+  /** Integral between two offsets from a step, 0 to below the steps per pitch. */
+  double difference(int step, Shift upper, Shift lower) {
+    return (upper.pitches() - lower.pitches()) * growth
+        + at(step + upper.step(), upper.fraction())
+        - at(step + lower.step(), lower.fraction());
+  }
+
+  private double at(int step, double fraction) {
     double low = values[step];
     return low + fraction * (values[step + 1] - low);
   }
 
   /** Value at any position, in steps. */
   double at(double position) {
-    double pitches = Math.floor(position / steps);
-    double inPitch = position - pitches * steps;
-    int step = Math.min((int) inPitch, 2 * steps - 1);
-    return pitches * growth + at(step, inPitch - step);
+    Shift shift = Shift.by(position, steps);
+    return shift.pitches() * growth + at(shift.step(), shift.fraction());
   }
 }

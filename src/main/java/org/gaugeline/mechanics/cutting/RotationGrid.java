@@ -16,13 +16,17 @@ package org.gaugeline.mechanics.cutting;
 record RotationGrid(
     int steps, double stepRad, double startRad, int arcSteps, boolean entryAligned) {
   private static final int STEPS_PER_ARC = 64;
-  private static final int MIN_STEPS = 96;
+  private static final int STEPS_PER_TURN = 256;
+  private static final int FEWEST_STEPS = 16;
+  private static final int MOST_OF_TURN = 64;
   private static final int MAX_STEPS = 512;
 
   static RotationGrid over(MillingEngagement engagement, double pitchRad) {
     double arc = engagement.arcRad();
     double wanted = Math.ceil(STEPS_PER_ARC * pitchRad / arc);
-    int steps = (int) Math.max(MIN_STEPS, Math.min(MAX_STEPS, wanted));
+    double ofTurn = STEPS_PER_TURN * pitchRad / (2 * Math.PI);
+    double least = Math.max(FEWEST_STEPS, Math.min(MOST_OF_TURN, Math.rint(ofTurn)));
+    int steps = (int) Math.max(least, Math.min(MAX_STEPS, wanted));
     double step = pitchRad / steps;
     int arcSteps = (int) Math.ceil(arc / step - 1e-9);
     boolean entryAligned = Math.sin(engagement.entryRad()) > Math.sin(engagement.exitRad());

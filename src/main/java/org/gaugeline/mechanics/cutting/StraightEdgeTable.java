@@ -18,9 +18,9 @@ final class StraightEdgeTable {
   final double[] feedNow;
   final double[] normalNow;
 
-  StraightEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law) {
+  StraightEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law, double sineOfLead) {
     MillingCutter cutter = cut.cutter();
-    EdgeForce force = new EdgeForce(law, cut, Math.sin(cutter.leadRad()));
+    EdgeForce force = new EdgeForce(law, cut, sineOfLead);
     double[][] along = integrate(cut.engagement(), grid, force);
     steps = grid.steps();
     tangential = new PeriodicIntegral(along[0], grid);
@@ -77,9 +77,8 @@ final class StraightEdgeTable {
 
   /** Normal force per width of straight flutes at any position, in steps. */
   double normalNow(double position) {
-    double inPitch = position - Math.floor(position / steps) * steps;
-    int step = Math.min((int) inPitch, steps - 1);
-    double low = normalNow[step];
-    return low + (inPitch - step) * (normalNow[step + 1] - low);
+    Shift shift = Shift.by(position, steps);
+    double low = normalNow[shift.step()];
+    return low + shift.fraction() * (normalNow[shift.step() + 1] - low);
   }
 }

@@ -18,6 +18,8 @@ final class FineIntegration {
   double peakTorqueNm;
   double meanTorqueNm;
   double peakRadialN;
+  double meanFeedN;
+  double peakWallN;
   double peakPullN;
   double peakPushN;
 
@@ -33,6 +35,7 @@ final class FineIntegration {
       fine.take(pitch * i / INSTANTS, heights);
     }
     fine.meanTorqueNm /= INSTANTS;
+    fine.meanFeedN /= INSTANTS;
     return fine;
   }
 
@@ -85,9 +88,21 @@ final class FineIntegration {
     double axial = cut.cutter().axialSense().sign() * torque * lagPerM - push;
     peakTorqueNm = Math.max(peakTorqueNm, torque);
     meanTorqueNm += torque;
+    meanFeedN -= x;
+    if ((entry == 0 && generates(tip)) || (exit == Math.PI && generates(tip - Math.PI))) {
+      peakWallN = Math.max(peakWallN, Math.abs(y));
+    }
     peakRadialN = Math.max(peakRadialN, Math.hypot(x, y));
     peakPullN = Math.max(peakPullN, axial);
     peakPushN = Math.max(peakPushN, -axial);
+  }
+
+  /** Whether some point of an edge within the depth stands at the wall. */
+  private boolean generates(double tipBeyondWall) {
+    double pitch = 2 * Math.PI / cut.cutter().teeth();
+    double lag = depthM * Math.tan(cut.cutter().helixRad()) / (cut.cutter().diameterM() / 2);
+    double beyond = tipBeyondWall - Math.floor(tipBeyondWall / pitch) * pitch;
+    return beyond <= lag;
   }
 
   /** Substitutes z = s² so that the edge's slope at the pole of a ball stays finite. */

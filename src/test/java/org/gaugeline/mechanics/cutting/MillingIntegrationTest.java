@@ -47,6 +47,11 @@ class MillingIntegrationTest {
     assertThat(loads.peakRadialForceN())
         .as(label)
         .isCloseTo(fine.peakRadialN, Percentage.withPercentage(peakPercent));
+    Offset<Double> lateral = Offset.offset(peakPercent / 100 * 2 * loads.peakRadialForceN());
+    assertThat(loads.peakWallNormalForceN()).as(label).isCloseTo(fine.peakWallN, lateral);
+    assertThat(loads.meanFeedForceN())
+        .as(label)
+        .isCloseTo(fine.meanFeedN, Offset.offset(meanPercent / 100 * loads.peakRadialForceN()));
     Offset<Double> axial = Offset.offset(peakPercent / 100 * loads.peakTangentialForceN());
     assertThat(loads.peakAxialPullN()).as(label).isCloseTo(fine.peakPullN, axial);
     assertThat(loads.peakAxialPushN()).as(label).isCloseTo(fine.peakPushN, axial);

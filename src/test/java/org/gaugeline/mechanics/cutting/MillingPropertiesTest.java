@@ -3,6 +3,7 @@ package org.gaugeline.mechanics.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -155,7 +156,7 @@ class MillingPropertiesTest {
   private static void near(String label, double actual, double expected) {
     assertThat(actual)
         .as(label)
-        .isCloseTo(expected, org.assertj.core.data.Offset.offset(1e-9 * Math.abs(expected) + 1e-9));
+        .isCloseTo(expected, Offset.offset(1e-9 * Math.abs(expected) + 1e-9));
   }
 
   private static MillingCut with(MillingCut cut, SpecificForce force) {

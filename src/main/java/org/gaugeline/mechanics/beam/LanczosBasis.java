@@ -1,0 +1,108 @@
+package org.gaugeline.mechanics.beam;
+
+import java.util.Arrays;
+
+/**
+ * Lanczos vectors of K⁻¹M of one chain, orthonormal in M, with their tridiagonal matrix. Reused
+ * from chain to chain; grows when a chain needs more room.
+ */
+final class LanczosBasis {
+  static final int MOST_STEPS = 24;
+
+  /** Diagonal of the tridiagonal matrix. */
+  final double[] alpha = new double[MOST_STEPS];
+
+  /** Its off-diagonal; the last entry in use measures what the basis leaves out. */
+  final double[] beta = new double[MOST_STEPS];
+
+  /** Deflection of the tip in each vector. */
+  final double[] tip = new double[MOST_STEPS];
+
+  private final FlexureModel model = new FlexureModel();
+  private double[] basis = new double[0];
+  private double[] images = new double[0];
+  private int stride;
+
+  /** Meshes a chain and sets the first vector, the deflection under a force at the tip. */
+  void start(BeamChain chain, int targetElements) {
+    model.mesh(chain, targetElements);
+    stride = model.vectorLength();
+    reserve();
+    Arrays.fill(images, 0, stride, 0);
+    images[stride - 2] = 1;
+    model.applyFlexibility(images, 0, basis, 0);
+    model.multiplyMass(basis, 0, images, 0);
+    normalise(0);
+  }
+
+  private void reserve() {
+    int needed = stride * (MOST_STEPS + 1);
+    if (basis.length < needed) {
+      basis = new double[needed];
+      images = new double[needed];
+    }
+  }
+
+  /** Runs Lanczos steps from one count to another; returns how many the space allowed. */
+  int extend(int from, int to) {
+    for (int j = from; j < to; j++) {
+      int next = (j + 1) * stride;
+      model.applyFlexibility(images, j * stride, basis, next);
+      alpha[j] = subtractProjection(j, next);
+      for (int i = j - 1; i >= 0; i--) {
+        subtractProjection(i, next);
+      }
+      model.multiplyMass(basis, next, images, next);
+      beta[j] = normalise(j + 1);
+      if (!(beta[j] > 1e-9 * alpha[j])) {
+        beta[j] = 0;
+        return j + 1;
+      }
+    }
+    return to;
+  }
+
+  private double subtractProjection(int i, int next) {
+    int at = i * stride;
+    double c = dot(images, at, basis, next);
+    for (int k = 0; k < stride; k++) {
+      basis[next + k] -= c * basis[at + k];
+    }
+    return c;
+  }
+
+  private double normalise(int j) {
+    int at = j * stride;
+    double norm = Math.sqrt(Math.max(0, dot(images, at, basis, at)));
+    if (norm > 0) {
+      double scale = 1 / norm;
+      for (int k = at; k < at + stride; k++) {
+        basis[k] *= scale;
+        images[k] *= scale;
+      }
+    }
+    if (j < MOST_STEPS) {
+      tip[j] = basis[at + stride - 2];
+    }
+    return norm;
+  }
+
+  private double dot(double[] a, int ao, double[] b, int bo) {
+    // Four sums, because one would wait for each addition in turn.
+    double s0 = 0;
+    double s1 = 0;
+    double s2 = 0;
+    double s3 = 0;
+    int k = 0;
+    for (; k + 3 < stride; k += 4) {
+      s0 += a[ao + k] * b[bo + k];
+      s1 += a[ao + k + 1] * b[bo + k + 1];
+      s2 += a[ao + k + 2] * b[bo + k + 2];
+      s3 += a[ao + k + 3] * b[bo + k + 3];
+    }
+    for (; k < stride; k++) {
+      s0 += a[ao + k] * b[bo + k];
+    }
+    return s0 + s1 + (s2 + s3);
+  }
+}
