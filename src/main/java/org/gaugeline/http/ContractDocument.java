@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The OpenAPI document that the service serves and obeys. */
 final class ContractDocument {
-  static final String RESOURCE = "openapi/gaugeline-v1.yaml";
+  static final String RESOURCE = "META-INF/openapi.yaml";
   private static final String REFERENCE_PREFIX = "#/components/schemas/";
 
   private final JsonNode schemas;

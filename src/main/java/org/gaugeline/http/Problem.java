@@ -100,6 +100,12 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
               "Send the body as application/json.");
       case 429 -> plain("too-many-requests", "Too many requests", 429, "Wait and try again.");
       case 503 -> overloaded();
+      case 500 ->
+          plain(
+              "defect",
+              "The service is at fault",
+              500,
+              "The request met a defect of the service, which is in its log.");
       default ->
           plain("malformed-request", "The request cannot be read", status, "Check the request.");
     };

@@ -3,31 +3,39 @@ package org.gaugeline.http;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import org.jboss.resteasy.reactive.RestResponse;
+import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jspecify.annotations.Nullable;
 
 /** Every refusal as a problem. */
 public class ProblemMappers {
+  private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
   private static final String RETRY_AFTER_SECONDS = "1";
 
   @ServerExceptionMapper
-  RestResponse<byte[]> problem(ProblemException e) {
+  Response problem(ProblemException e) {
     return response(e.problem(), null);
   }
 
   @ServerExceptionMapper
-  RestResponse<byte[]> refused(WebApplicationException e) {
+  Response refused(WebApplicationException e) {
     Response refused = e.getResponse();
     return response(
         Problem.ofStatus(refused.getStatus()), refused.getHeaderString(HttpHeaders.ALLOW));
   }
 
-  static RestResponse<byte[]> response(
-      Problem problem, @org.jspecify.annotations.Nullable String allow) {
-    RestResponse.ResponseBuilder<byte[]> builder =
-        RestResponse.ResponseBuilder.create(
-                RestResponse.Status.fromStatusCode(problem.status()), ProblemWriter.write(problem))
-            .header(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
+  /** A defect of the service: told in the log, not to the caller. */
+  @ServerExceptionMapper
+  Response defect(Exception e) {
+    LOG.error("a request met a defect", e);
+    return response(Problem.ofStatus(Response.Status.INTERNAL_SERVER_ERROR.getStatusCode()), null);
+  }
+
+  static Response response(Problem problem, @Nullable String allow) {
+    Response.ResponseBuilder builder =
+        Response.status(problem.status())
+            .entity(ProblemWriter.write(problem))
+            .type(Problem.MEDIA_TYPE)
             .header(HttpHeaders.CACHE_CONTROL, "no-store");
     if (allow != null) {
       builder.header(HttpHeaders.ALLOW, allow);

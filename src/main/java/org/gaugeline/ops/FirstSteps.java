@@ -1,6 +1,5 @@
 package org.gaugeline.ops;
 
-import io.quarkus.runtime.StartupEvent;
 import io.quarkus.vertx.http.HttpServerStart;
 import io.vertx.ext.web.Router;
 import jakarta.enterprise.event.Observes;
@@ -47,9 +46,5 @@ public class FirstSteps {
             + " -H 'Content-Type: application/json'"
             + " -d @demo-data/intents/01-impeller-hub-side-milling.json",
         port, port);
-  }
-
-  void started(@Observes StartupEvent event) {
-    LOG.debug("started");
   }
 }
