@@ -24,7 +24,7 @@ final class FaultFinder {
     return finder.faults;
   }
 
-  /** Whether the value may stay in the tree. */
+  /** Whether the value may stay in the tree; an object stays, without its faulty members. */
   private boolean sound(JsonNode node, Schema schema, String pointer) {
     if (node.isNull()) {
       faults.add(SchemaFaults.nullValue(pointer, schema));
@@ -55,11 +55,9 @@ final class FaultFinder {
   }
 
   private boolean object(ObjectNode node, Schema schema, String pointer) {
-    boolean complete = true;
     for (String name : schema.required()) {
       if (!node.has(name)) {
         faults.add(SchemaFaults.required(pointer + '/' + name));
-        complete = false;
       }
     }
     Iterator<Map.Entry<String, JsonNode>> members = node.properties().iterator();
@@ -73,10 +71,9 @@ final class FaultFinder {
         members.remove();
       } else if (!sound(member.getValue(), property, at)) {
         members.remove();
-        complete &= !schema.required().contains(name);
       }
     }
-    return complete;
+    return true;
   }
 
   private boolean array(ArrayNode node, Schema schema, String pointer) {

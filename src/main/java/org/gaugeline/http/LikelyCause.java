@@ -10,7 +10,7 @@ final class LikelyCause {
       return " Maybe the sender measures in the other direction.";
     }
     if (low && value == 0) {
-      return " Leave it out where it is not known.";
+      return " Maybe 0 stands for not known; members that are not known are left out.";
     }
     return switch (unit) {
       case "mm" -> low ? " Maybe it was meant in inches or metres." : " Maybe it was meant in µm.";

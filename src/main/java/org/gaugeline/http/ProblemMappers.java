@@ -3,6 +3,7 @@ package org.gaugeline.http;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jspecify.annotations.Nullable;
@@ -18,10 +19,16 @@ public class ProblemMappers {
   }
 
   @ServerExceptionMapper
-  Response refused(WebApplicationException e) {
-    Response refused = e.getResponse();
+  Response refused(WebApplicationException e, UriInfo uri) {
+    int status = e.getResponse().getStatus();
     return response(
-        Problem.ofStatus(refused.getStatus()), refused.getHeaderString(HttpHeaders.ALLOW));
+        Problem.ofStatus(status),
+        status == Response.Status.METHOD_NOT_ALLOWED.getStatusCode() ? allowed(uri) : null);
+  }
+
+  /** The catalogue is read, everything else is computed from a body. */
+  private static String allowed(UriInfo uri) {
+    return uri.getPath().startsWith("/v1/catalogue/") ? "GET, HEAD, OPTIONS" : "POST, OPTIONS";
   }
 
   /** A defect of the service: told in the log, not to the caller. */

@@ -10,6 +10,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.gaugeline.http.wire.WireIntent;
 import org.jboss.resteasy.reactive.RestResponse;
 
@@ -23,8 +24,13 @@ public class RecommendationResource {
 
   private final Recommendations recommendations;
 
-  public RecommendationResource(Recommendations recommendations) {
+  private final long maxBodyBytes;
+
+  public RecommendationResource(
+      Recommendations recommendations,
+      @ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
     this.recommendations = recommendations;
+    this.maxBodyBytes = maxBodyBytes;
   }
 
   @POST
@@ -32,6 +38,10 @@ public class RecommendationResource {
   @Consumes(MediaType.APPLICATION_JSON)
   @Produces(MediaType.APPLICATION_JSON)
   public Uni<RestResponse<byte[]>> recommend(byte[] body) {
+    if (body.length > maxBodyBytes) {
+      // Announced lengths were refused before; this one came in chunks.
+      throw new ProblemException(Problem.tooLarge(maxBodyBytes));
+    }
     if (body.length > SMALL_BODY_BYTES) {
       return Uni.createFrom()
           .item(() -> response(recommendations.answer(body)))
