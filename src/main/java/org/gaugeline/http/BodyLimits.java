@@ -3,6 +3,7 @@ package org.gaugeline.http;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -11,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 /** Refuses bodies that are announced too long, or encoded, before anything of them is read. */
 public class BodyLimits {
   private static final int EARLY = 1000;
+  private static final long MOST_DISCARDED_BYTES = 32 * 1024 * 1024;
+  private static final int LONGEST_NUMBER = 18;
 
   private final long maxBodyBytes;
 
@@ -29,14 +32,18 @@ public class BodyLimits {
       context.next();
       return;
     }
-    // The rest of the body would be read as the next request.
-    context
-        .response()
-        .setStatusCode(problem.status())
-        .putHeader("Content-Type", Problem.MEDIA_TYPE)
-        .putHeader("Connection", "close")
-        .end(Buffer.buffer(ProblemWriter.write(problem)))
-        .onComplete(done -> request.connection().close());
+    HttpServerResponse response =
+        context
+            .response()
+            .setStatusCode(problem.status())
+            .putHeader("Content-Type", Problem.MEDIA_TYPE);
+    if (isOver(request.getHeader("Content-Length"), MOST_DISCARDED_BYTES)) {
+      response.putHeader("Connection", "close");
+    } else {
+      // Clients that send everything before they read would otherwise meet a reset.
+      request.resume();
+    }
+    response.end(Buffer.buffer(ProblemWriter.write(problem)));
   }
 
   private @Nullable Problem refusal(HttpServerRequest request) {
@@ -44,12 +51,14 @@ public class BodyLimits {
     if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
       return Problem.encoded();
     }
-    String length = request.getHeader("Content-Length");
-    return length != null && isOver(length) ? Problem.tooLarge(maxBodyBytes) : null;
+    return isOver(request.getHeader("Content-Length"), maxBodyBytes)
+        ? Problem.tooLarge(maxBodyBytes)
+        : null;
   }
 
   /** The server has refused lengths that are not numbers before. */
-  private boolean isOver(String length) {
-    return length.length() > 18 || Long.parseLong(length) > maxBodyBytes;
+  private static boolean isOver(@Nullable String length, long limitBytes) {
+    return length != null
+        && (length.length() > LONGEST_NUMBER || Long.parseLong(length) > limitBytes);
   }
 }

@@ -52,7 +52,6 @@ class BadInputTest {
         "no JSON | hello",
         "two documents | {} {}",
         "trailing comma | {'label':'a',}",
-        "single quotes within | {\"label\":'a\"}",
         "NaN | {'tool':{'diameterMm':NaN}}",
         "Infinity | {'tool':{'diameterMm':Infinity}}",
         "-Infinity | {'tool':{'diameterMm':-Infinity}}",
@@ -289,7 +288,6 @@ class BadInputTest {
           send(
               HttpRequest.newBuilder(address())
                   .header("Content-Type", "application/json")
-                  .expectContinue(true)
                   .POST(publisher));
       assertThat(response.statusCode()).isEqualTo(413);
       assertThat(response.body()).contains("body-too-large", "2097152");
@@ -298,7 +296,9 @@ class BadInputTest {
 
   private static HttpResponse<String> send(HttpRequest.Builder request)
       throws IOException, InterruptedException {
-    return HttpClient.newHttpClient()
+    return HttpClient.newBuilder()
+        .version(HttpClient.Version.HTTP_1_1)
+        .build()
         .send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
   }
 
