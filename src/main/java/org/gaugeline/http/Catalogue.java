@@ -1,0 +1,85 @@
+package org.gaugeline.http;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.Material;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.Source;
+import org.gaugeline.reference.SpindleInterface;
+import org.jspecify.annotations.Nullable;
+
+/** All that can be looked up, written once. */
+public final class Catalogue {
+  static final int USUAL_LIMIT = 500;
+  static final int GREATEST_LIMIT = 5000;
+
+  final CatalogueSection<Material> materials;
+  final CatalogueSection<SpindleInterface> interfaces;
+  final CatalogueSection<ClampingFamily> families;
+  final CatalogueSection<OperationKind> operations;
+  final CatalogueSection<HolderBody> holders;
+  final CatalogueSection<Source> sources;
+
+  public Catalogue(ReferenceData data, HolderCatalogue holderCatalogue) {
+    String version = data.version();
+    materials =
+        new CatalogueSection<>("material", version, data.materials(), CatalogueWriters::material);
+    interfaces =
+        new CatalogueSection<>(
+            "spindle interface", version, data.interfaces(), CatalogueWriters::spindleInterface);
+    families =
+        new CatalogueSection<>(
+            "clamping family", version, data.families(), CatalogueWriters::family);
+    operations =
+        new CatalogueSection<>("operation", version, operationsById(), OperationEntries::write);
+    holders =
+        new CatalogueSection<>(
+            "holder", version, holderCatalogue.byRef(), CatalogueWriters::holder);
+    sources = new CatalogueSection<>("source", version, data.sources(), CatalogueWriters::source);
+  }
+
+  private static Map<String, OperationKind> operationsById() {
+    Map<String, OperationKind> byId = new LinkedHashMap<>();
+    Arrays.stream(OperationKind.values()).forEach(kind -> byId.put(kind.id(), kind));
+    return Collections.unmodifiableMap(byId);
+  }
+
+  /** Holders of an interface and a family, where they are named; at most {@code limit}. */
+  TaggedDocument holders(@Nullable String interfaceId, @Nullable String family, int limit) {
+    known("interface", interfaceId, interfaces.ids());
+    known("family", family, families.ids());
+    List<HolderBody> found =
+        holders.entries().stream()
+            .filter(h -> interfaceId == null || h.spindleInterface().id().equals(interfaceId))
+            .filter(h -> family == null || h.family().id().equals(family))
+            .toList();
+    int most = Math.min(limit, GREATEST_LIMIT);
+    return holders.list(found.subList(0, Math.min(most, found.size())), found.size() > most);
+  }
+
+  private static void known(String parameter, @Nullable String value, Set<String> known) {
+    if (value != null && !known.contains(value)) {
+      List<String> nearest = Nearest.of(value, known);
+      throw new ProblemException(
+          Problem.invalidParameter(
+              new Fault(
+                  "?" + parameter,
+                  "unknown-name",
+                  "There is no such "
+                      + parameter
+                      + "."
+                      + (nearest.isEmpty()
+                          ? ""
+                          : " Maybe " + String.join(" or ", nearest) + " was meant."),
+                  nearest.isEmpty() ? Map.of() : Map.of("nearest", nearest))));
+    }
+  }
+}

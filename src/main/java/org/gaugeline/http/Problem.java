@@ -1,0 +1,117 @@
+package org.gaugeline.http;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An answer other than the asked one (RFC 9457).
+ *
+ * @param kind last part of the type's URN
+ * @param title the kind in words
+ * @param status HTTP status
+ * @param detail what happened here
+ * @param errors all faults; empty where the request as a whole is at fault
+ */
+record Problem(String kind, String title, int status, String detail, List<Fault> errors) {
+  static final String TYPE_PREFIX = "urn:gaugeline:problem:";
+  static final String MEDIA_TYPE = "application/problem+json";
+  private static final int MOST_LISTED = 1000;
+
+  static Problem malformed(String detail, Map<String, Object> parameters) {
+    return new Problem(
+        "malformed-body",
+        "The body is not I-JSON",
+        400,
+        detail,
+        List.of(new Fault("", "malformed", detail, parameters)));
+  }
+
+  static Problem invalid(List<Fault> faults) {
+    int count = faults.size();
+    String detail =
+        count == 1 ? "The request has one fault." : "The request has " + count + " faults.";
+    if (count > MOST_LISTED) {
+      detail += " The first " + MOST_LISTED + " are listed.";
+    }
+    return new Problem(
+        "invalid-intent",
+        "The request is out of range, unknown or contradicts itself",
+        422,
+        detail,
+        List.copyOf(faults.subList(0, Math.min(count, MOST_LISTED))));
+  }
+
+  static Problem invalidParameter(Fault fault) {
+    return new Problem(
+        "invalid-parameter", "A parameter cannot be used", 422, fault.detail(), List.of(fault));
+  }
+
+  static Problem notFound(String detail, List<Fault> faults) {
+    return new Problem("not-found", "There is nothing at this address", 404, detail, faults);
+  }
+
+  static Problem tooLarge(long limitBytes) {
+    return plain(
+        "body-too-large",
+        "The body is larger than the limit",
+        413,
+        "The body must not be longer than "
+            + limitBytes
+            + " bytes. Send large stocks as a mounted file, or only the holders in question.");
+  }
+
+  static Problem encoded() {
+    return plain(
+        "unsupported-media-type",
+        "The body is of another media type",
+        415,
+        "Encoded bodies are not read. Send the body without Content-Encoding.");
+  }
+
+  static Problem overloaded() {
+    return plain(
+        "overloaded", "Too busy now", 503, "Too many large requests at once. Try again shortly.");
+  }
+
+  /** Problems that the framework's statuses stand for. */
+  static Problem ofStatus(int status) {
+    return switch (status) {
+      case 404 ->
+          notFound(
+              "There is nothing at this address. The addresses stand in /q/openapi.", List.of());
+      case 405 ->
+          plain(
+              "method-not-allowed",
+              "The address does not answer this method",
+              405,
+              "Use one of the methods in the Allow header.");
+      case 406 ->
+          plain(
+              "not-acceptable",
+              "The answer cannot be had in the accepted media types",
+              406,
+              "This address answers in application/json.");
+      case 413 -> plain("body-too-large", "The body is larger than the limit", 413, "Send less.");
+      case 415 ->
+          plain(
+              "unsupported-media-type",
+              "The body is of another media type",
+              415,
+              "Send the body as application/json.");
+      case 429 -> plain("too-many-requests", "Too many requests", 429, "Wait and try again.");
+      case 503 -> overloaded();
+      case 500 ->
+          plain(
+              "defect",
+              "The service is at fault",
+              500,
+              "The request met a defect of the service, which is in its log.");
+      default ->
+          plain("malformed-request", "The request cannot be read", status, "Check the request.");
+    };
+  }
+
+  private static Problem plain(String kind, String title, int status, String detail) {
+    return new Problem(kind, title, status, detail, List.of());
+  }
+}

@@ -1,0 +1,60 @@
+package org.gaugeline.ops;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.http.Catalogue;
+import org.gaugeline.http.RecommendationEngine;
+import org.gaugeline.http.Recommendations;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.tables.CatalogueTables;
+import org.gaugeline.tables.ReferenceTables;
+import org.gaugeline.wording.PlainWords;
+import org.gaugeline.wording.Words;
+
+/** Puts the parts together, once. */
+@ApplicationScoped
+public class Wiring {
+
+  @Produces
+  @Singleton
+  ReferenceData referenceData() {
+    return ReferenceTables.load();
+  }
+
+  @Produces
+  @Singleton
+  HolderCatalogue holderCatalogue(
+      ReferenceData data,
+      @ConfigProperty(name = "gaugeline.holders.folder") Optional<Path> folder) {
+    return CatalogueTables.load(data, folder.orElse(null));
+  }
+
+  @Produces
+  @Singleton
+  Catalogue catalogue(ReferenceData data, HolderCatalogue holders) {
+    return new Catalogue(data, holders);
+  }
+
+  @Produces
+  @Singleton
+  RecommendationEngine engine(ReferenceData data, HolderCatalogue holders) {
+    return new ProvisionalEngine(data, holders);
+  }
+
+  @Produces
+  @Singleton
+  Words words() {
+    return new PlainWords();
+  }
+
+  @Produces
+  @Singleton
+  Recommendations recommendations(RecommendationEngine engine, Words words, ReferenceData data) {
+    return new Recommendations(engine, words, data);
+  }
+}

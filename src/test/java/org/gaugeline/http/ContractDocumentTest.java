@@ -1,0 +1,131 @@
+package org.gaugeline.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The document keeps to what generated clients can live with. */
+class ContractDocumentTest {
+  private static final Set<String> REQUEST =
+      Set.of(
+          "Intent",
+          "Workpiece",
+          "Operation",
+          "Feature",
+          "Obstruction",
+          "Tool",
+          "Shank",
+          "Machine",
+          "TorqueCurvePoint",
+          "ToolChanger",
+          "Shop",
+          "StockEntry",
+          "ProfileSection",
+          "JointStiffness",
+          "Damper",
+          "Preferences",
+          "Weights");
+
+  private final JsonNode document = ContractSchemas.DOCUMENT;
+  private final JsonNode schemas = document.path("components").path("schemas");
+
+  @Test
+  void isOpenApi303() {
+    assertThat(document.path("openapi").asText()).isEqualTo("3.0.3");
+  }
+
+  @Test
+  void hasNoAlternativesAndNoNulls() {
+    for (String word : List.of("oneOf", "anyOf", "allOf", "not", "discriminator", "nullable")) {
+      assertThat(schemas.findValues(word)).as(word).isEmpty();
+    }
+  }
+
+  @Test
+  void nestsNoObjectInline() {
+    for (Map.Entry<String, JsonNode> schema : schemas.properties()) {
+      for (Map.Entry<String, JsonNode> property :
+          schema.getValue().path("properties").properties()) {
+        String at = schema.getKey() + "." + property.getKey();
+        assertThat(property.getValue().path("type").asText()).as(at).isNotEqualTo("object");
+        assertThat(property.getValue().path("items").path("type").asText())
+            .as(at)
+            .isNotEqualTo("object");
+      }
+    }
+  }
+
+  @Test
+  void refersToComponentsForBodies() {
+    List<JsonNode> bodies = new ArrayList<>();
+    for (JsonNode content : document.findValues("content")) {
+      assertThat(content).as("one media type a body: %s", content).hasSize(1);
+      content.forEach(type -> bodies.add(type.path("schema")));
+    }
+    assertThat(bodies).isNotEmpty().allSatisfy(body -> assertThat(body.has("$ref")).isTrue());
+  }
+
+  @Test
+  void namesEveryOperationOnceAndHasNoDefaultAnswer() {
+    Set<String> ids = new HashSet<>();
+    for (JsonNode path : document.path("paths")) {
+      for (JsonNode operation : path) {
+        String id = operation.path("operationId").asText();
+        assertThat(id).isNotEmpty();
+        assertThat(ids.add(id)).as(id).isTrue();
+        assertThat(operation.path("responses").has("default")).as(id).isFalse();
+      }
+    }
+    assertThat(ids).hasSize(13);
+  }
+
+  @Test
+  void formatsEveryNumber() {
+    for (Map.Entry<String, JsonNode> schema : schemas.properties()) {
+      for (Map.Entry<String, JsonNode> property :
+          schema.getValue().path("properties").properties()) {
+        JsonNode value = property.getValue();
+        if (Set.of("number", "integer").contains(value.path("type").asText())) {
+          assertThat(value.has("format")).as(schema.getKey() + "." + property.getKey()).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void boundsEveryMemberOfARequest() {
+    for (String name : REQUEST) {
+      JsonNode schema = schemas.path(name);
+      assertThat(schema.path("additionalProperties").asText()).as(name).isEqualTo("false");
+      for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
+        assertBounded(name + "." + property.getKey(), property.getValue());
+      }
+    }
+  }
+
+  private static void assertBounded(String at, JsonNode property) {
+    switch (property.path("type").asText()) {
+      case "number", "integer" ->
+          assertThat(property.has("minimum") && property.has("maximum")).as(at).isTrue();
+      case "string" ->
+          assertThat(property.has("enum") || property.has("maxLength")).as(at).isTrue();
+      case "array" -> assertThat(property.has("maxItems")).as(at).isTrue();
+      default -> assertThat(property.has("$ref") || property.has("type")).as(at).isTrue();
+    }
+  }
+
+  @Test
+  void closesNoVocabularyOfAnAnswer() {
+    for (Map.Entry<String, JsonNode> schema : schemas.properties()) {
+      if (!REQUEST.contains(schema.getKey())) {
+        assertThat(schema.getValue().findValues("enum")).as(schema.getKey()).isEmpty();
+      }
+    }
+  }
+}

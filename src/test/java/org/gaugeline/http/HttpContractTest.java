@@ -1,0 +1,157 @@
+package org.gaugeline.http;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What the document says is what the service does. */
+@QuarkusTest
+class HttpContractTest {
+  private static final String RECOMMENDATIONS = "/v1/recommendations";
+
+  @Test
+  void servesTheCommittedDocument() throws IOException {
+    byte[] served = given().get("/q/openapi").asByteArray();
+    assertThat(new String(served, StandardCharsets.UTF_8))
+        .isEqualTo(Files.readString(ContractSchemas.FILE));
+  }
+
+  @Test
+  void answersEveryDemoIntentAsDocumented() {
+    for (JsonNode intent : IntentBodyTest.demoIntents()) {
+      assertAnswer(intent);
+    }
+  }
+
+  @Test
+  void answersTheExamplesOfTheDocument() {
+    JsonNode examples =
+        ContractSchemas.DOCUMENT.at(
+            "/paths/~1v1~1recommendations/post/requestBody/content/application~1json/examples");
+    assertThat(examples).isNotEmpty();
+    for (Map.Entry<String, JsonNode> example : examples.properties()) {
+      assertAnswer(example.getValue().path("value"));
+    }
+  }
+
+  private static void assertAnswer(JsonNode intent) {
+    String body = intent.toString();
+    Response response = post(body);
+    String answer = response.asString();
+    assertThat(response.statusCode()).as("%s%n%s", body, answer).isEqualTo(200);
+    assertThat(response.header("Cache-Control")).isEqualTo("no-store");
+    JsonNode json = ContractSchemas.parse(answer);
+    assertThat(ContractSchemas.faults("Recommendation", json)).as(answer).isEmpty();
+    assertThat(json.path("inputDigest").asText()).isEqualTo(sha256(body));
+    assertThat(json.path("label")).isEqualTo(intent.path("label"));
+    assertThat(answer).doesNotContain("null", "NaN", "Infinity");
+    assertThat(post(body).asByteArray()).as("same bytes").isEqualTo(response.asByteArray());
+  }
+
+  /** What was completed can be asked again as it stands, and nothing is left to complete. */
+  @Test
+  void resolvesToAnIntentThatIsItsOwnResolution() {
+    for (JsonNode intent : IntentBodyTest.demoIntents()) {
+      JsonNode resolved =
+          ContractSchemas.parse(post(intent.toString()).asString()).path("resolved");
+      Response again = post(resolved.toString());
+      assertThat(again.statusCode()).as("%s%n%s", resolved, again.asString()).isEqualTo(200);
+    }
+  }
+
+  @Test
+  void listsEveryKindOfCatalogueEntry() {
+    Map<String, String> kinds =
+        Map.of(
+            "materials", "Material",
+            "spindle-interfaces", "SpindleInterface",
+            "clamping-families", "ClampingFamily",
+            "operations", "OperationEntry",
+            "holders", "Holder",
+            "sources", "Source");
+    kinds.forEach(HttpContractTest::assertCatalogue);
+  }
+
+  private static void assertCatalogue(String path, String schema) {
+    String address = "/v1/catalogue/" + path;
+    Response list = given().get(address);
+    assertThat(list.statusCode()).as(address).isEqualTo(200);
+    JsonNode json = ContractSchemas.parse(list.asString());
+    assertThat(ContractSchemas.faults(schema + "List", json)).as(address).isEmpty();
+    assertThat(json.path("items")).as(address).isNotEmpty();
+    String tag = list.header("ETag");
+    Response unchanged = given().header("If-None-Match", tag).get(address);
+    assertThat(unchanged.statusCode()).isEqualTo(304);
+    assertThat(unchanged.asByteArray()).isEmpty();
+    assertThat(given().header("If-None-Match", "\"other\"").get(address).statusCode())
+        .isEqualTo(200);
+    JsonNode first = json.path("items").get(0);
+    Response one = given().get(address + "/{id}", first.path("id").asText());
+    assertThat(one.statusCode()).as(address).isEqualTo(200);
+    assertThat(ContractSchemas.parse(one.asString())).isEqualTo(first);
+    Response none = given().get(address + "/{id}", first.path("id").asText() + "x");
+    assertThat(none.statusCode()).isEqualTo(404);
+    JsonNode problem = Problems.problem(none);
+    assertThat(problem.at("/errors/0/parameters/nearest").toString())
+        .contains(first.path("id").asText());
+  }
+
+  @Test
+  void filtersHolders() {
+    JsonNode json =
+        ContractSchemas.parse(
+            given()
+                .queryParam("interface", "BT40")
+                .queryParam("family", "er-collet")
+                .queryParam("limit", 2)
+                .get("/v1/catalogue/holders")
+                .asString());
+    assertThat(json.path("items")).hasSize(2);
+    assertThat(json.path("truncated").asBoolean()).isTrue();
+    assertThat(json.path("items").findValuesAsText("interface")).containsOnly("BT40");
+    assertThat(json.path("items").findValuesAsText("family")).containsOnly("er-collet");
+    for (String query : new String[] {"interface=BT41", "family=er-colet", "limit=0", "limit=x"}) {
+      Response refused = given().get("/v1/catalogue/holders?" + query);
+      assertThat(refused.statusCode()).as(query).isEqualTo(422);
+      Problems.problem(refused);
+    }
+  }
+
+  @Test
+  void showsHealthMetricsAndFirstSteps() {
+    assertThat(given().get("/q/health/live").statusCode()).isEqualTo(200);
+    assertThat(given().get("/q/health/ready").asString())
+        .contains("evaluation", "referenceVersion");
+    assertThat(given().get("/q/metrics").asString()).contains("http_server");
+    assertThat(given().get("/q/swagger-ui/").statusCode()).isEqualTo(200);
+    assertThat(given().get("/").asString()).contains("/q/swagger-ui", "/q/openapi");
+  }
+
+  private static Response post(String body) {
+    return given()
+        .contentType("application/json")
+        .body(body.getBytes(StandardCharsets.UTF_8))
+        .post(RECOMMENDATIONS);
+  }
+
+  private static String sha256(String body) {
+    try {
+      return HexFormat.of()
+          .formatHex(
+              MessageDigest.getInstance("SHA-256").digest(body.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError(e);
+    }
+  }
+}
