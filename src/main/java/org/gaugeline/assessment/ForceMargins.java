@@ -11,7 +11,7 @@ final class ForceMargins {
 
   static void add(JobContext context, Held held, CutForces forces, List<Margin> margins) {
     sizeError(context, held, forces, margins);
-    grip(context, held.grip(), forces, margins);
+    addGrip(context, held.grip(), forces, margins);
   }
 
   /** Runout moves a milled wall by half of itself and widens a hole by all of it. */
@@ -71,7 +71,8 @@ final class ForceMargins {
     return both.scale(force).times(Models.quantiles(context.forceSpread));
   }
 
-  private static void grip(
+  /** Slip, pull-out and push-in alone. */
+  static void addGrip(
       JobContext context, GripCapacity grip, CutForces forces, List<Margin> margins) {
     double safety = context.safety;
     List<String> basis = List.of(grip.basis());

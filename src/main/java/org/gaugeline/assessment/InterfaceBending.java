@@ -43,6 +43,11 @@ record InterfaceBending(double onsetNm, double fullNm) {
     return new InterfaceBending(onset, onset * ratio);
   }
 
+  /** Moment at the gauge plane: the lateral force acts in the middle of the cut. */
+  static double momentNm(JobContext context, CutForces forces, double gaugeLengthM) {
+    return forces.peakRadialForceN() * (gaugeLengthM - context.job.operation().axialDepthM() / 2);
+  }
+
   private static FaceContact face(double force, SpindleInterface spindle) {
     return new FaceContact(
         force * spindle.faceShare(), spindle.faceOuterDiameterM(), spindle.faceInnerDiameterM());
