@@ -112,10 +112,14 @@ public final class LimitSolver {
 
   /** What speed can break: grip lost to it, torque and power of the spindle. */
   private @Nullable String speedFault(Held held, CutForces forces, double omegaRadPerS) {
+    String fault = gripFault(held, forces);
+    return fault == null ? driveFault(forces, omegaRadPerS) : fault;
+  }
+
+  private @Nullable String gripFault(Held held, CutForces forces) {
     List<Margin> margins = new ArrayList<>(3);
     ForceMargins.addGrip(context, held.grip(), forces, margins);
-    String fault = firstFault(margins);
-    return fault == null ? driveFault(forces, omegaRadPerS) : fault;
+    return firstFault(margins);
   }
 
   private @Nullable String driveFault(CutForces forces, double omegaRadPerS) {
@@ -140,12 +144,17 @@ public final class LimitSolver {
     double fastest = Math.min(rated, SpeedMargins.unbalanceLimitRadPerS(context, appraisal));
     String governedBy =
         fastest < rated ? Pair.UNBALANCE_FORCE.id() : appraisal.speedLimits().governedBy();
+    // a grip that fails at rest is not speed's doing: slowing down would not mend it
+    boolean holdsAtRest =
+        gripFault(Held.of(context, held.body(), held.assembly(), 0), context.forces) == null;
     return search(
         fastest,
         governedBy,
         omega ->
-            speedFault(
-                Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega));
+            holdsAtRest
+                ? speedFault(
+                    Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega)
+                : driveFault(forcesAt(omega), omega));
   }
 
   /** Forces at another speed: never less than they are, since the force falls with speed. */
