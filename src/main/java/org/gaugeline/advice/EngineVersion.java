@@ -1,6 +1,6 @@
 package org.gaugeline.advice;
 
-/** Version of the computing: changes whenever a result for the same request changes. */
+/** Version of the engine: any change of a number in an answer needs a new one. */
 public final class EngineVersion {
   public static final String CURRENT = "1.0.0";
 

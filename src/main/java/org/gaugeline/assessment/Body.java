@@ -22,7 +22,7 @@ import org.gaugeline.mechanics.reach.RadialProfile;
  * @param frontRotationRadPerNm rotation of the front face by a moment there
  * @param fromNose outline measured from the nose towards the spindle
  */
-record Body(
+public record Body(
     HolderBody holder,
     double massKg,
     double centroidM,
@@ -33,7 +33,7 @@ record Body(
     double largestDiameterM,
     RadialProfile fromNose) {
 
-  static Body prepare(HolderBody holder, BeamMaterial steel) {
+  public static Body prepare(HolderBody holder, BeamMaterial steel) {
     BeamChain chain = chain(holder, steel);
     double shank = holder.spindleInterface().shankMassKg();
     double modelled = chain.massKg() + shank;

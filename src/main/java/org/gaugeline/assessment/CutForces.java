@@ -22,4 +22,19 @@ record CutForces(
     double pushN,
     double slipForceN,
     double feedForceN,
-    double wallNormalForceN) {}
+    double wallNormalForceN) {
+
+  /** The same cut with all forces multiplied, as by a harder material. */
+  CutForces scaled(double k) {
+    return new CutForces(
+        torqueNm * k,
+        peakTorqueNm * k,
+        peakTangentialForceN * k,
+        peakRadialForceN * k,
+        pullN * k,
+        pushN * k,
+        slipForceN * k,
+        feedForceN * k,
+        wallNormalForceN * k);
+  }
+}

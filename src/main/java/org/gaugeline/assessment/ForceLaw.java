@@ -50,18 +50,35 @@ final class ForceLaw {
           calibratedFrom,
           new ThinChipRoute.PowerLaw());
     }
-    double exponent = data.practice("thinChipExponentRatio");
+    double exponent = data.practice("thinChipExponent");
     ThinChipRoute route =
         Double.isNaN(workpiece.handbookPowerPa())
             ? new ThinChipRoute.Anchored(exponent)
             : new ThinChipRoute.Handbook(
-                workpiece.handbookPowerPa(), exponent, data.practice("handbookMillingWearFactor"));
+                workpiece.handbookPowerPa(), exponent, data.practice("millingPowerToolFactor"));
     return new SpecificForce(
         workpiece.kc11Pa().median(),
         workpiece.mc(),
-        data.practice("chipCompressionRatio")
+        compression(job.operation().kind(), data)
             * ForceCorrections.speed(job.operation().cuttingSpeedMPerS()),
         calibratedFrom,
         route);
+  }
+
+  private static double compression(OperationKind kind, ReferenceData data) {
+    return switch (kind) {
+      case SLOTTING -> data.practice("compressionFactorSlotting");
+      case DRILLING, REAMING, TAPPING -> data.practice("compressionFactorDrilling");
+      case BORING -> data.practice("compressionFactorBoring");
+      case SIDE_MILLING,
+          FACE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PROFILING,
+          PLUNGE_MILLING,
+          RAMPING,
+          CHAMFERING,
+          THREAD_MILLING ->
+          data.practice("compressionFactorMilling");
+    };
   }
 }

@@ -41,7 +41,7 @@ final class HoleCutModel implements CutModel {
               tool.teeth(),
               data.practice("reamerLeadAngleRad")),
           force,
-          data.practice("reamerMarginFrictionRatio"));
+          data.practice("reamerMarginFrictionFactor") - 1);
     }
     DrilledHole hole =
         new DrilledHole(tool.diameterM(), bored, feedPerRev, tool.pointAngleRad(), tool.teeth());
@@ -56,11 +56,11 @@ final class HoleCutModel implements CutModel {
         force,
         new DrillPoint(
             material.drillConstant(),
-            data.practice("drillTorqueFactor"),
-            data.practice("drillThrustFactor"),
-            data.practice("drillChiselFactor"),
-            data.practice("drillChiselRatio"),
-            data.practice("drillWearFactor")));
+            data.practice("drillPointTorqueFactor"),
+            data.practice("drillPointThrustFactor"),
+            data.practice("drillPointChiselFactor"),
+            data.practice("drillPointChiselRatio"),
+            data.practice("drillPointWearFactor")));
   }
 
   @Override

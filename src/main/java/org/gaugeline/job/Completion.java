@@ -3,6 +3,7 @@ package org.gaugeline.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Material;
@@ -42,7 +43,7 @@ public final class Completion {
    */
   public Job complete(Intent intent) {
     List<IntentFault> faults = new ArrayList<>();
-    Material material = materials.find(intent.workpiece().material()).orElse(null);
+    Material material = materials.find(intent.workpiece().material());
     SpindleInterface spindle = data.interfaces().get(intent.machine().interfaceId());
     checkWorkpiece(intent, material, faults);
     if (spindle == null) {
@@ -139,10 +140,10 @@ public final class Completion {
       return new Job.Workpiece(
           asked.material(),
           null,
-          java.util.Objects.requireNonNull(asked.isoGroup()),
+          Objects.requireNonNull(asked.isoGroup()),
           asked.hardnessHb() == null ? Double.NaN : asked.hardnessHb(),
-          ownSpread(java.util.Objects.requireNonNull(kc11)),
-          java.util.Objects.requireNonNull(mc),
+          ownSpread(Objects.requireNonNull(kc11)),
+          Objects.requireNonNull(mc),
           true,
           Double.NaN,
           data.practiceRow("radialForceRatio").value(),
@@ -179,7 +180,7 @@ public final class Completion {
   }
 
   private Spread ownSpread(double kc11Pa) {
-    return Spread.around(kc11Pa, data.practice("ownConstantsSpreadRatio"));
+    return Spread.around(kc11Pa, data.practice("ownConstantsSpreadFactor"));
   }
 
   private Job.Shop shop(Intent intent, Assumptions assumptions) {

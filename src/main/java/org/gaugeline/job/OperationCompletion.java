@@ -12,7 +12,7 @@ import org.gaugeline.reference.StartingValue.ToolClass;
 import org.gaugeline.reference.Substrate;
 
 /** Completes the cut and the feature from starting values and practice. */
-final class OperationCompletion {
+public final class OperationCompletion {
   private static final String START = "starting-value";
 
   private final ReferenceData data;
@@ -42,7 +42,7 @@ final class OperationCompletion {
             : assumptions.given(
                 asked.radialDepthM(),
                 "/operation/radialDepthMm",
-                tool.diameterM() * radialRatio(kind, stage),
+                tool.diameterM() * depthRatio("radial", kind, stage),
                 "usual-for-operation",
                 "practice");
     double axial =
@@ -51,7 +51,7 @@ final class OperationCompletion {
             : assumptions.given(
                 asked.axialDepthM(),
                 "/operation/axialDepthMm",
-                Math.min(tool.diameterM() * axialRatio(kind, stage), tool.fluteLengthM()),
+                Math.min(tool.diameterM() * depthRatio("axial", kind, stage), tool.fluteLengthM()),
                 "usual-for-operation",
                 "practice");
     StartingValue start = start(workpiece, tool);
@@ -69,7 +69,7 @@ final class OperationCompletion {
             : kind == OperationKind.REAMING
                 ? assumptions.assume(
                     "/operation/preDrilledDiameterMm",
-                    tool.diameterM() * (1 - data.practice("reamingAllowanceRatio")),
+                    tool.diameterM() * data.practice("preDrilledShareReaming"),
                     "usual-for-operation",
                     "practice")
                 : 0,
@@ -87,15 +87,15 @@ final class OperationCompletion {
         assumptions.given(
             asked.minutesPerPart(),
             "/operation/minutesPerPart",
-            data.practice("minutesPerPart"),
+            data.practice("defaultMinutesPerPart"),
             "practice-value",
-            data.practiceRow("minutesPerPart").sourceKey()),
+            data.practiceRow("defaultMinutesPerPart").sourceKey()),
         assumptions.given(
             asked.partsPerYear(),
             "/operation/partsPerYear",
-            data.practice("partsPerYear"),
+            data.practice("defaultPartsPerYear"),
             "practice-value",
-            data.practiceRow("partsPerYear").sourceKey()));
+            data.practiceRow("defaultPartsPerYear").sourceKey()));
   }
 
   Job.Feature feature(
@@ -106,18 +106,20 @@ final class OperationCompletion {
         assumptions.given(
             asked.depthM(),
             "/feature/depthMm",
-            hole ? Math.min(3 * tool.diameterM(), tool.fluteLengthM()) : operation.axialDepthM(),
+            hole
+                ? Math.min(
+                    data.practice("holeDepthPerDiameter") * tool.diameterM(), tool.fluteLengthM())
+                : operation.axialDepthM(),
             hole ? "usual-for-operation" : "depth-of-cut",
             "practice");
-    String clearance =
-        operation.stage() == Stage.FINISHING ? "wallClearanceFinishingM" : "wallClearanceRoughingM";
+    String clearance = "wallClearance" + pascal(operation.stage().id()) + "M";
     double nominal =
         assumptions.given(
             asked.nominalSizeM(),
             "/feature/nominalSizeMm",
             hole || operation.kind() == OperationKind.SLOTTING
                 ? tool.diameterM()
-                : data.practice("nominalSizeM"),
+                : data.practice("defaultNominalSizeM"),
             hole ? "tool-diameter" : "practice-value",
             "practice");
     return new Job.Feature(
@@ -145,8 +147,11 @@ final class OperationCompletion {
     Integer grade = asked.toleranceGrade();
     if (grade == null) {
       ProcessCapability capability = data.capabilities().get(operation.kind());
-      int usual = capability == null ? 10 : capability.usualGrade();
-      grade = operation.stage() == Stage.ROUGHING ? Math.min(12, usual + 1) : usual;
+      String practice = "defaultToleranceGrade" + pascal(operation.stage().id());
+      grade =
+          isHole(operation.kind()) && capability != null
+              ? capability.usualGrade()
+              : (int) data.practice(practice);
       assumptions.assume(
           "/feature/toleranceGrade",
           "IT" + grade,
@@ -247,27 +252,16 @@ final class OperationCompletion {
     };
   }
 
-  private double radialRatio(OperationKind kind, Stage stage) {
-    return switch (kind) {
-      case SLOTTING, RAMPING -> 1;
-      case FACE_MILLING -> data.practice("faceRadialRatio");
-      case HIGH_EFFICIENCY_MILLING -> data.practice("highEfficiencyRadialRatio");
-      case PROFILING, CHAMFERING -> data.practice("profilingRatio");
-      case SIDE_MILLING, PLUNGE_MILLING, THREAD_MILLING ->
-          data.practice(stage == Stage.FINISHING ? "finishingRadialRatio" : "roughingRadialRatio");
-      case DRILLING, REAMING, BORING, TAPPING -> 0;
-    };
+  private double depthRatio(String direction, OperationKind kind, Stage stage) {
+    return data.practice(direction + "DepthPerDiameter" + pascal(kind.id()) + pascal(stage.id()));
   }
 
-  private double axialRatio(OperationKind kind, Stage stage) {
-    return switch (kind) {
-      case SLOTTING, RAMPING, PLUNGE_MILLING -> data.practice("slotAxialRatio");
-      case FACE_MILLING -> data.practice("faceAxialRatio");
-      case HIGH_EFFICIENCY_MILLING -> data.practice("highEfficiencyAxialRatio");
-      case PROFILING, CHAMFERING -> data.practice("profilingRatio");
-      case SIDE_MILLING, THREAD_MILLING -> data.practice("sideAxialRatio");
-      case DRILLING, REAMING, BORING, TAPPING -> 0;
-    };
+  private static String pascal(String kebab) {
+    StringBuilder joined = new StringBuilder();
+    for (String word : kebab.split("-")) {
+      joined.append(Character.toUpperCase(word.charAt(0))).append(word, 1, word.length());
+    }
+    return joined.toString();
   }
 
   /** Whether the operation works along the axis of a hole. */

@@ -41,7 +41,9 @@ final class ToolCompletion {
     double neckDiameter =
         asked.neckDiameterM() != null
             ? asked.neckDiameterM()
-            : asked.neckLengthM() == null ? diameter : diameter * data.practice("neckRatio");
+            : asked.neckLengthM() == null
+                ? diameter
+                : diameter * data.practice("neckDiameterRatio");
     double overall =
         assumptions.given(
             asked.overallLengthM(),
@@ -92,7 +94,8 @@ final class ToolCompletion {
         asked.throughCoolant() != null && asked.throughCoolant(),
         asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
         asked.pointAngleRad() == null
-            ? Math.toRadians(data.practice("drillPointAngleDeg"))
+            ? data.practice(
+                substrate == Substrate.HSS ? "defaultPointAngleHssRad" : "defaultPointAngleRad")
             : asked.pointAngleRad(),
         asked.maxSpindleSpeedRadPerS() == null
             ? Double.POSITIVE_INFINITY
@@ -101,14 +104,16 @@ final class ToolCompletion {
         assumptions.given(
             asked.lifeMinutes(),
             "/tool/lifeMinutes",
-            data.practice("toolLifeMinutes"),
+            usualLifeMinutes(asked.kind()),
             "practice-value",
-            data.practiceRow("toolLifeMinutes").sourceKey()));
+            data.practiceRow("usualLifeS").sourceKey()));
   }
 
   private double flute(Intent.Tool asked, double diameter, Assumptions assumptions) {
     double usual =
-        diameter * data.practice(isHoleTool(asked.kind()) ? "drillFluteRatio" : "millFluteRatio");
+        diameter
+            * data.practice(
+                isHoleTool(asked.kind()) ? "holeFluteLengthPerDiameter" : "fluteLengthPerDiameter");
     double room = asked.overallLengthM() == null ? usual : asked.overallLengthM() / 2;
     return assumptions.given(
         asked.fluteLengthM(),
@@ -119,13 +124,24 @@ final class ToolCompletion {
   }
 
   private double price(Intent.Tool asked, double diameter, Assumptions assumptions) {
-    double usual = data.practice("edgePriceBase") + data.practice("edgePricePerM") * diameter;
+    double millimetres = diameter * 1e3;
+    double carbide =
+        data.practice("edgePriceBase")
+            + data.practice("edgePricePerMm2") * millimetres * millimetres;
+    double usual =
+        asked.substrate() == Substrate.HSS
+            ? carbide * data.practice("edgePriceHssFactor")
+            : carbide;
     return assumptions.given(
         asked.price(),
         "/tool/price",
         usual,
         "practice-value",
         data.practiceRow("edgePriceBase").sourceKey());
+  }
+
+  private double usualLifeMinutes(ToolKind kind) {
+    return data.practice(isHoleTool(kind) ? "usualLifeDrillingS" : "usualLifeS") / 60;
   }
 
   /** The standard shank of that diameter, or the next larger one than the tool. */
@@ -165,9 +181,8 @@ final class ToolCompletion {
 
   private double usualHelix(ToolKind kind) {
     return switch (kind) {
-      case END_MILL, BULL_NOSE_END_MILL, BALL_END_MILL ->
-          Math.toRadians(data.practice("millHelixDeg"));
-      case DRILL -> Math.toRadians(data.practice("drillHelixDeg"));
+      case END_MILL, BULL_NOSE_END_MILL, BALL_END_MILL -> data.practice("defaultHelixRad");
+      case DRILL -> data.practice("defaultDrillHelixRad");
       case FACE_MILL,
           SHELL_MILL,
           DISC_CUTTER,

@@ -37,7 +37,7 @@ public final class SixDigits {
       return value == 0 ? 0.0 : value;
     }
     if (magnitude < 1e-16 || magnitude >= 1e22) {
-      return new BigDecimal(value).round(new MathContext(DIGITS, mode)).doubleValue();
+      return exact(value, mode);
     }
     int exponent = (int) Math.floor(Math.log10(magnitude));
     int shift = DIGITS - 1 - exponent;
@@ -50,6 +50,12 @@ public final class SixDigits {
       return scale(mantissa + 1, -shift);
     }
     return rounded;
+  }
+
+  private static double exact(double value, RoundingMode mode) {
+    BigDecimal decimal = new BigDecimal(value);
+    double nearest = decimal.round(new MathContext(DIGITS, RoundingMode.HALF_EVEN)).doubleValue();
+    return nearest == value ? value : decimal.round(new MathContext(DIGITS, mode)).doubleValue();
   }
 
   private static double scale(double value, int shift) {

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * <p>The unit of a number is the suffix of its name: {@code axialDepthMm} is in millimetres. The
  * longest suffix wins ({@code stiffnessNPerM} is N/m, not m). A suffix begins with a capital and
  * follows a lower-case letter or a digit; a name without one is dimensionless and is not converted.
- * Inch, pound and horsepower factors: NIST SP 811 (2008), appendix B; all others are decimal.
+ * A count per year stays a count per year. Inch, pound and horsepower factors: NIST SP 811 (2008),
+ * appendix B; all others are decimal.
  */
 public enum UnitSuffix {
   MM("Mm", 1e-3, "mm"),
@@ -62,7 +63,7 @@ public enum UnitSuffix {
   K("K", 1, "K"),
   PER_UM("PerUm", 1e6, "1/µm"),
   PER_M("PerM", 1, "1/m"),
-  PER_YEAR("PerYear", 1 / 31_557_600.0, "1/a"),
+  PER_YEAR("PerYear", 1, "1/a"),
   HB("Hb", 1, "HB");
 
   private static final Map<String, UnitSuffix> BY_SUFFIX = bySuffix();

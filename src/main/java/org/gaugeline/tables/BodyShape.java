@@ -62,8 +62,23 @@ record BodyShape(
 
   private static void add(
       List<ProfileSection> sections, double length, double start, double end, double bore) {
-    if (length > SHORTEST_M) {
+    if (length <= SHORTEST_M) {
+      return;
+    }
+    int last = sections.size() - 1;
+    ProfileSection before = last < 0 ? null : sections.get(last);
+    if (before != null && continues(before, start, end, bore)) {
+      sections.set(last, new ProfileSection(before.lengthM() + length, start, end, bore));
+    } else {
       sections.add(new ProfileSection(length, start, end, bore));
     }
+  }
+
+  /** Whether a cylinder goes on with the same diameter and bore. */
+  private static boolean continues(ProfileSection before, double start, double end, double bore) {
+    return start == end
+        && before.startDiameterM() == start
+        && before.endDiameterM() == start
+        && before.boreM() == bore;
   }
 }

@@ -106,7 +106,7 @@ final class HoldingTables {
           "maxSpeedP05Rpm",
           "maxSpeedRpm",
           "maxSpeedP95Rpm",
-          "limitsSourceKey",
+          "threadSourceKey",
           "sourceKey");
   static final List<String> SHANKS =
       List.of(
@@ -180,7 +180,7 @@ final class HoldingTables {
   }
 
   static ColletSize collet(Row row, Map<String, Source> sources) {
-    row.source("limitsSourceKey", sources);
+    row.source("threadSourceKey", sources);
     return new ColletSize(
         row.text("id"),
         row.positiveSi("minBoreMm"),

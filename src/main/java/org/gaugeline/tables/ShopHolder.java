@@ -65,7 +65,8 @@ record ShopHolder(HolderBody body, int count) {
     ColletSize collet = row.has("colletSize") ? row.refer("colletSize", data.colletSizes()) : null;
     double bore = bore(row, family, collet);
     double projection = row.positiveSi("projectionMm");
-    double standardMin = standardInsertion(bore, collet, data, false);
+    double standardMin =
+        standardInsertion(bore, collet, data, family.gripModel() == GripModel.SIDE_LOCK);
     double standardMax = standardInsertion(bore, collet, data, true);
     double min = row.has("minInsertionMm") ? row.positiveSi("minInsertionMm") : standardMin;
     double max =
@@ -123,6 +124,7 @@ record ShopHolder(HolderBody body, int count) {
     return count;
   }
 
+  /** The screw of a side-lock must meet the flat, so there the least is the deepest. */
   private static double standardInsertion(
       double bore, @Nullable ColletSize collet, ReferenceData data, boolean deepest) {
     if (collet != null) {

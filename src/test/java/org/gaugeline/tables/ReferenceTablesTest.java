@@ -34,6 +34,22 @@ class ReferenceTablesTest {
   }
 
   @Test
+  void everySourceIsUsedAndEveryTableNamesItsTest() throws ClassNotFoundException {
+    StringBuilder all = new StringBuilder();
+    for (String file : ReferenceTables.FILES) {
+      String text = TableFolder.packaged().read(file);
+      String test = text.lines().filter(l -> l.startsWith("# checked-by: ")).findFirst().orElse("");
+      assertThat(Class.forName(test.substring("# checked-by: ".length()))).as(file).isNotNull();
+      if (!file.equals("sources.csv")) {
+        all.append(text.replace('\n', ',')).append(',');
+      }
+    }
+    assertThat(DATA.sources().keySet())
+        .filteredOn(key -> !key.equals(ShopHolder.SOURCE))
+        .allSatisfy(key -> assertThat(all).contains("," + key + ","));
+  }
+
+  @Test
   void materialsCoverEveryGroup() {
     assertThat(DATA.materials()).hasSizeGreaterThanOrEqualTo(30);
     for (IsoGroup group : IsoGroup.values()) {

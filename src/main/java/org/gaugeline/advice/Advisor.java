@@ -1,0 +1,89 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gaugeline.assembly.Candidate;
+import org.gaugeline.assembly.Candidates;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assessment.Appraisal;
+import org.gaugeline.assessment.Appraiser;
+import org.gaugeline.assessment.Body;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.Models;
+import org.gaugeline.job.Completion;
+import org.gaugeline.job.Intent;
+import org.gaugeline.job.IntentFault;
+import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.job.Job;
+import org.gaugeline.reference.MaterialIndex;
+import org.gaugeline.reference.ReferenceData;
+
+/**
+ * The story of one recommendation: complete the intent, find the loads and what they demand,
+ * compose candidates, weigh each, rank them, and explain the few that are shown.
+ */
+public final class Advisor {
+  private final Completion completion;
+  private final Candidates candidates;
+  private final ReferenceData data;
+  private final Models models;
+  private final Map<HolderBody, Body> bodies = new IdentityHashMap<>();
+
+  public Advisor(ReferenceData data, HolderCatalogue catalogue) {
+    this.data = data;
+    this.completion = new Completion(data, MaterialIndex.of(data.materials().values()));
+    this.candidates = new Candidates(data, catalogue);
+    this.models = new Models(data);
+    for (HolderBody holder : catalogue.byRef().values()) {
+      bodies.put(holder, Body.prepare(holder, models.steel()));
+    }
+  }
+
+  /**
+   * Recommends assemblies for an intent.
+   *
+   * @throws IntentFaultException where the intent cannot be computed
+   */
+  public Recommendation recommend(Intent intent) {
+    Job job = completion.complete(intent);
+    if (!JobContext.covers(job.operation().kind())) {
+      throw new IntentFaultException(
+          List.of(
+              new IntentFault(
+                  "/operation/kind",
+                  "operation-not-covered",
+                  Map.of("actual", job.operation().kind().id()))));
+    }
+    JobContext context = JobContext.of(job, models);
+    Candidates.Composed composed = candidates.compose(job);
+    Map<String, List<Weighed>> weighed = weigh(context, composed);
+    Ranking ranking = Ranking.of(context, weighed);
+    return new Explanation(context, data, composed, ranking).recommendation();
+  }
+
+  private Map<String, List<Weighed>> weigh(JobContext context, Candidates.Composed composed) {
+    Appraiser appraiser = new Appraiser(context);
+    Map<String, List<Weighed>> weighed = new LinkedHashMap<>();
+    composed
+        .byFamily()
+        .forEach(
+            (family, of) -> {
+              List<Weighed> all = new ArrayList<>(of.size());
+              for (Candidate candidate : of) {
+                Appraisal appraisal = appraiser.appraise(body(candidate.holder()));
+                all.add(Weighed.of(context, candidate, appraisal));
+              }
+              weighed.put(family, all);
+            });
+    return weighed;
+  }
+
+  private Body body(HolderBody holder) {
+    Body prepared = bodies.get(holder);
+    return prepared == null ? Body.prepare(holder, models.steel()) : prepared;
+  }
+}

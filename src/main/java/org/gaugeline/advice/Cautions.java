@@ -1,0 +1,121 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assessment.Appraisal;
+import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.Margin;
+import org.gaugeline.assessment.Measure;
+import org.gaugeline.assessment.Pair;
+import org.gaugeline.assessment.Severity;
+import org.gaugeline.job.Job;
+import org.gaugeline.reference.GripModel;
+import org.gaugeline.reference.ProcessCapability;
+import org.gaugeline.reference.Substrate;
+
+/** What a person must know before acting: about the job, and about one assembly. */
+final class Cautions {
+  private Cautions() {}
+
+  static List<Caution> ofJob(JobContext context, Ranking ranking) {
+    Job job = context.job();
+    List<Caution> cautions = new ArrayList<>();
+    if (UnitSuspicion.of(job)) {
+      cautions.add(
+          new Caution(
+              "unit-suspicion", Severity.WARNING, job.tool().diameterM(), Measure.LENGTH, ""));
+    }
+    shankRubs(job, cautions);
+    if (!job.workpiece().ownConstants()
+        && context.meanChipThicknessM() < context.practice("calibratedFromM")) {
+      cautions.add(
+          new Caution(
+              "thin-chip-extrapolation",
+              Severity.NOTE,
+              context.meanChipThicknessM(),
+              Measure.LENGTH,
+              ""));
+    }
+    capability(context, cautions);
+    if (ranking.shown().isEmpty()) {
+      cautions.add(
+          new Caution("nothing-suitable", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+    }
+    cautions.add(
+        new Caution("markings-and-manuals-first", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+    return List.copyOf(cautions);
+  }
+
+  private static void shankRubs(Job job, List<Caution> cautions) {
+    double relieved = Math.max(job.tool().fluteLengthM(), job.tool().neckLengthM());
+    boolean wall = job.feature().wallDraftRad() < Math.toRadians(0.1);
+    boolean thick = job.tool().shankDiameterM() >= job.tool().diameterM();
+    if (wall && thick && job.feature().depthM() > relieved) {
+      cautions.add(new Caution("shank-rubs-wall", Severity.WARNING, relieved, Measure.LENGTH, ""));
+    }
+  }
+
+  private static void capability(JobContext context, List<Caution> cautions) {
+    Job job = context.job();
+    ProcessCapability capability = context.capability();
+    if (capability == null) {
+      return;
+    }
+    double band = job.feature().toleranceBandM();
+    double best = context.bestBandM();
+    if (band < best) {
+      cautions.add(
+          new Caution(
+              "tolerance-finer-than-process",
+              Severity.WARNING,
+              best,
+              Measure.SMALL_LENGTH,
+              job.operation().kind().id()));
+    }
+    if (job.feature().raM() < capability.minRaM()) {
+      cautions.add(
+          new Caution(
+              "roughness-finer-than-process",
+              Severity.WARNING,
+              capability.minRaM(),
+              Measure.ROUGHNESS,
+              job.operation().kind().id()));
+    }
+  }
+
+  static List<Caution> ofAssembly(JobContext context, Appraisal appraisal) {
+    Job job = context.job();
+    GripModel model = appraisal.assembly().holder().family().gripModel();
+    List<Caution> cautions = new ArrayList<>();
+    if (model == GripModel.SHRINK) {
+      cautions.add(new Caution("hot-holder", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+      if (job.tool().substrate() == Substrate.HSS) {
+        cautions.add(new Caution("hss-in-shrink", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+      }
+    }
+    if (model == GripModel.PRESSURE || model == GripModel.COLLET) {
+      cautions.add(
+          new Caution("never-tighten-empty", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+    }
+    if (model != GripModel.SIDE_LOCK && context.pullN() > 0) {
+      cautions.add(
+          new Caution("pull-out-possible", Severity.NOTE, context.pullN(), Measure.FORCE, ""));
+    }
+    idleTooth(context, appraisal, cautions);
+    double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
+    if (slender > context.practice("longOverhangRatio")) {
+      cautions.add(new Caution("long-overhang", Severity.WARNING, slender, Measure.RATIO, ""));
+    }
+    return List.copyOf(cautions);
+  }
+
+  private static void idleTooth(JobContext context, Appraisal appraisal, List<Caution> cautions) {
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    if (runout != null && context.leavesToothIdle(runout.demand())) {
+      cautions.add(
+          new Caution(
+              "tooth-does-not-cut", Severity.WARNING, runout.demand(), Measure.SMALL_LENGTH, ""));
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gaugeline.assembly.Candidates;
+import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.Criterion;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.LimitSolver;
+import org.gaugeline.assessment.Reason;
+import org.gaugeline.assessment.Reasons;
+import org.gaugeline.assessment.Scores;
+import org.gaugeline.assessment.Standing;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.ReferenceData;
+
+/** Turns a ranking into the answer: the shown assemblies in full, and why the others lost. */
+final class Explanation {
+  private final JobContext context;
+  private final ReferenceData data;
+  private final Candidates.Composed composed;
+  private final Ranking ranking;
+  private final LimitSolver limits;
+  private final Map<Weighed, String> ids = new IdentityHashMap<>();
+
+  Explanation(
+      JobContext context, ReferenceData data, Candidates.Composed composed, Ranking ranking) {
+    this.context = context;
+    this.data = data;
+    this.composed = composed;
+    this.ranking = ranking;
+    this.limits = new LimitSolver(context);
+  }
+
+  Recommendation recommendation() {
+    List<RankedAssembly> shown = assemblies(ranking.shown(), "a");
+    List<RankedAssembly> flagged = assemblies(ranking.flagged(), "f");
+    return new Recommendation(
+        context.job(),
+        context.loads(),
+        context.demands(),
+        families(),
+        shown,
+        flagged,
+        new Recommendation.Weighed(ranking.all().size(), lostBy()),
+        ruledOut(),
+        cautions());
+  }
+
+  private List<RankedAssembly> assemblies(List<Weighed> weighed, String prefix) {
+    List<RankedAssembly> assemblies = new ArrayList<>(weighed.size());
+    for (Weighed one : weighed) {
+      String id = prefix + (assemblies.size() + 1);
+      ids.put(one, id);
+      assemblies.add(assembly(id, one));
+    }
+    return assemblies;
+  }
+
+  private RankedAssembly assembly(String id, Weighed weighed) {
+    return new RankedAssembly(
+        id,
+        ranking.all().indexOf(weighed) + 1,
+        weighed.appraisal().assembly(),
+        weighed.appraisal().standing(),
+        weighed.scores(),
+        context.probability(weighed.appraisal()),
+        weighed.appraisal().geometry(),
+        context.predicted(weighed.appraisal()),
+        limits.solve(weighed.appraisal()),
+        SetUp.steps(context, weighed.appraisal()),
+        weighed.economics(),
+        Reasons.of(weighed.appraisal()),
+        Cautions.ofAssembly(context, weighed.appraisal()));
+  }
+
+  private List<Recommendation.FamilyVerdict> families() {
+    List<Recommendation.FamilyVerdict> verdicts = new ArrayList<>();
+    for (ClampingFamily family : data.families().values()) {
+      Weighed best = ranking.bestOfFamily().get(family.id());
+      String absence = composed.absent().get(family.id());
+      verdicts.add(
+          best == null
+              ? new Recommendation.FamilyVerdict(
+                  family,
+                  Standing.UNAVAILABLE,
+                  Scores.NONE,
+                  List.of(Absences.reason(context.job(), family, absence)),
+                  null)
+              : new Recommendation.FamilyVerdict(
+                  family,
+                  best.appraisal().standing(),
+                  best.scores(),
+                  Reasons.decisive(best.appraisal()),
+                  ids.get(best)));
+    }
+    return verdicts;
+  }
+
+  /** What the candidates that are not shown lost by, in the order of the criteria. */
+  private Map<String, Integer> lostBy() {
+    Map<String, Integer> lost = new LinkedHashMap<>();
+    for (Criterion criterion : Criterion.values()) {
+      int count = 0;
+      for (Weighed weighed : ranking.all()) {
+        if (!ranking.shown().contains(weighed) && weighed.appraisal().weakest() == criterion) {
+          count++;
+        }
+      }
+      if (count > 0) {
+        lost.put(criterion.id(), count);
+      }
+    }
+    return lost;
+  }
+
+  private List<Recommendation.RuledOut> ruledOut() {
+    List<Recommendation.RuledOut> out = new ArrayList<>();
+    composed
+        .absent()
+        .forEach(
+            (id, absence) -> {
+              ClampingFamily family = data.families().get(id);
+              if (family != null) {
+                Reason reason = Absences.reason(context.job(), family, absence);
+                out.add(
+                    new Recommendation.RuledOut(
+                        family, reason, Absences.changes(context.job(), family, absence)));
+              }
+            });
+    return out;
+  }
+
+  private List<Caution> cautions() {
+    return Cautions.ofJob(context, ranking);
+  }
+}

@@ -1,0 +1,63 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assessment.Appraisal;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.Margin;
+import org.gaugeline.assessment.Measure;
+import org.gaugeline.assessment.Pair;
+import org.gaugeline.assessment.SetUpStep;
+import org.gaugeline.reference.ColletSize;
+
+/** How to put the assembly together, in the order of doing. */
+final class SetUp {
+  private static final double NONE = Double.NaN;
+
+  private SetUp() {}
+
+  static List<SetUpStep> steps(JobContext context, Appraisal appraisal) {
+    HolderBody holder = appraisal.assembly().holder();
+    List<SetUpStep> steps = new ArrayList<>();
+    steps.add(new SetUpStep("clean-taper-and-bore", NONE, Measure.COUNT));
+    clamp(context, appraisal, holder, steps);
+    steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
+    steps.add(new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    if (runout != null) {
+      steps.add(new SetUpStep("measure-runout-at-tip", runout.capacity(), Measure.SMALL_LENGTH));
+    }
+    if (!context.job().shop().presetter()) {
+      steps.add(new SetUpStep("measure-length-on-machine", NONE, Measure.COUNT));
+    } else {
+      steps.add(
+          new SetUpStep(
+              "preset-gauge-length", appraisal.assembly().gaugeLengthM(), Measure.LENGTH));
+    }
+    return List.copyOf(steps);
+  }
+
+  private static void clamp(
+      JobContext context, Appraisal appraisal, HolderBody holder, List<SetUpStep> steps) {
+    switch (holder.family().gripModel()) {
+      case SHRINK -> {
+        steps.add(
+            new SetUpStep("heat-nose", context.heatingK(appraisal), Measure.TEMPERATURE_RISE));
+        steps.add(new SetUpStep("let-cool-guarded", NONE, Measure.COUNT));
+      }
+      case COLLET -> {
+        ColletSize collet = holder.colletSize();
+        double torque =
+            !Double.isNaN(holder.ratings().nutTorqueNm())
+                ? holder.ratings().nutTorqueNm()
+                : collet == null ? NONE : collet.nutTorqueNm().median();
+        steps.add(new SetUpStep("snap-collet-into-nut", NONE, Measure.COUNT));
+        steps.add(new SetUpStep("tighten-nut", torque, Measure.TORQUE));
+      }
+      case SIDE_LOCK -> steps.add(new SetUpStep("tighten-screw-on-flat", NONE, Measure.COUNT));
+      case PRESSURE -> steps.add(new SetUpStep("clamp-as-marked", NONE, Measure.COUNT));
+      case ARBOR, SQUARE_DRIVE -> steps.add(new SetUpStep("mount-as-marked", NONE, Measure.COUNT));
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package org.gaugeline.advice;
+
+import org.gaugeline.assembly.Candidate;
+import org.gaugeline.assessment.Appraisal;
+import org.gaugeline.assessment.Criterion;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.Scores;
+import org.gaugeline.job.Job;
+
+/** A candidate with its appraisal, scores and cost: all that ranking needs. */
+record Weighed(Candidate candidate, Appraisal appraisal, Scores scores, Economics economics) {
+
+  static Weighed of(JobContext context, Candidate candidate, Appraisal appraisal) {
+    return new Weighed(
+        candidate,
+        appraisal,
+        scores(context.job().preferences(), appraisal),
+        Economist.economics(context, candidate, appraisal));
+  }
+
+  /** Overall is the weighted geometric mean: no strength buys back a criterion at zero. */
+  private static Scores scores(Job.Preferences weights, Appraisal appraisal) {
+    double accuracy = appraisal.score(Criterion.ACCURACY);
+    double grip = appraisal.score(Criterion.GRIP);
+    double reach = appraisal.score(Criterion.REACH);
+    double speed = appraisal.score(Criterion.SPEED);
+    double sum =
+        weights.accuracyWeight()
+            + weights.gripWeight()
+            + weights.reachWeight()
+            + weights.speedWeight();
+    double log =
+        weighted(weights.accuracyWeight(), accuracy)
+            + weighted(weights.gripWeight(), grip)
+            + weighted(weights.reachWeight(), reach)
+            + weighted(weights.speedWeight(), speed);
+    return new Scores(accuracy, grip, reach, speed, sum > 0 ? Math.exp(log / sum) : 0);
+  }
+
+  private static double weighted(double weight, double score) {
+    return weight == 0 ? 0 : weight * Math.log(score);
+  }
+}

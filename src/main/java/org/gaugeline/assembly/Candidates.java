@@ -1,0 +1,145 @@
+package org.gaugeline.assembly;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gaugeline.job.IntentFault;
+import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.job.Job;
+import org.gaugeline.job.StockEntry;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.ReferenceData;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Composes the holders that can take the tool on this spindle, by family, and says of every other
+ * family why it has none.
+ */
+public final class Candidates {
+  private final ReferenceData data;
+  private final HolderCatalogue catalogue;
+  private final InlineBodies inlineBodies;
+
+  public Candidates(ReferenceData data, HolderCatalogue catalogue) {
+    this.data = data;
+    this.catalogue = catalogue;
+    this.inlineBodies = new InlineBodies(data, catalogue);
+  }
+
+  /**
+   * Candidates of a job.
+   *
+   * @param byFamily family id to its candidates, in table order; only families that have any
+   * @param absent family id to the code of why it has none
+   */
+  public record Composed(Map<String, List<Candidate>> byFamily, Map<String, String> absent) {}
+
+  /**
+   * Composes a job's candidates.
+   *
+   * @throws IntentFaultException where the stock names an unknown holder or one that cannot be
+   *     estimated
+   */
+  public Composed compose(Job job) {
+    Map<String, Integer> owned = new LinkedHashMap<>(catalogue.countByRef());
+    List<Candidate> inline = new ArrayList<>();
+    readStock(job, owned, inline);
+    Map<String, List<Candidate>> byFamily = new LinkedHashMap<>();
+    Map<String, String> absent = new LinkedHashMap<>();
+    Map<String, List<Candidate>> fitting = fitting(job, owned, inline);
+    for (ClampingFamily family : data.families().values()) {
+      String barred = barred(job, family);
+      List<Candidate> of = fitting.getOrDefault(family.id(), List.of());
+      if (barred != null) {
+        absent.put(family.id(), barred);
+      } else if (of.isEmpty()) {
+        absent.put(family.id(), emptiness(job, family));
+      } else {
+        byFamily.put(family.id(), of);
+      }
+    }
+    return new Composed(byFamily, absent);
+  }
+
+  private void readStock(Job job, Map<String, Integer> owned, List<Candidate> inline) {
+    List<IntentFault> faults = new ArrayList<>();
+    for (StockEntry entry : job.shop().stock()) {
+      String ref = entry.ref();
+      StockEntry.InlineHolder described = entry.inline();
+      if (ref != null) {
+        if (catalogue.byRef().containsKey(ref)) {
+          owned.merge(ref, entry.count(), Integer::sum);
+        } else {
+          faults.add(
+              new IntentFault(entry.pointer() + "/ref", "unknown-holder", Map.of("actual", ref)));
+        }
+      } else if (described != null) {
+        inlineBodies
+            .body(described, entry.pointer(), job, faults)
+            .ifPresent(body -> inline.add(new Candidate(body, entry.count())));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new IntentFaultException(faults);
+    }
+  }
+
+  private Map<String, List<Candidate>> fitting(
+      Job job, Map<String, Integer> owned, List<Candidate> inline) {
+    Map<String, List<Candidate>> fitting = new LinkedHashMap<>();
+    String spindle = job.machine().spindle().id();
+    for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
+      int count = owned.getOrDefault(holder.ref(), 0);
+      if (usable(job, holder) && (count > 0 || !job.shop().stockOnly())) {
+        fitting
+            .computeIfAbsent(holder.family().id(), id -> new ArrayList<>())
+            .add(new Candidate(holder, count));
+      }
+    }
+    for (Candidate candidate : inline) {
+      HolderBody holder = candidate.holder();
+      if (holder.spindleInterface().id().equals(spindle) && usable(job, holder)) {
+        fitting.computeIfAbsent(holder.family().id(), id -> new ArrayList<>()).add(candidate);
+      }
+    }
+    return fitting;
+  }
+
+  private static boolean usable(Job job, HolderBody holder) {
+    boolean dearFaceForNothing =
+        holder.faceContact()
+            && holder.spindleInterface().faceContactOffered()
+            && !job.machine().faceContact()
+            && holder.origin() == HolderBody.Origin.GENERIC;
+    return !dearFaceForNothing && holder.takes(job.tool().shankDiameterM());
+  }
+
+  /** Why a family is barred whatever bodies there are; null where it is not. */
+  private static @Nullable String barred(Job job, ClampingFamily family) {
+    if (job.shop().excludedFamilies().contains(family.id())) {
+      return "excluded-by-shop";
+    }
+    if (!family.shankForms().contains(job.tool().shankForm())) {
+      return "shank-form";
+    }
+    if (family.needsShrinkUnit() && !job.shop().shrinkUnit()) {
+      return "needs-shrink-unit";
+    }
+    return null;
+  }
+
+  private String emptiness(Job job, ClampingFamily family) {
+    boolean anyBody = false;
+    for (HolderBody holder :
+        catalogue.byInterface().getOrDefault(job.machine().spindle().id(), List.of())) {
+      if (holder.family().id().equals(family.id())) {
+        if (job.shop().stockOnly() && usable(job, holder)) {
+          return "not-in-stock";
+        }
+        anyBody = true;
+      }
+    }
+    return anyBody ? "no-bore-for-shank" : "no-holder-in-catalogue";
+  }
+}

@@ -1,0 +1,145 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assembly.Assembly;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One assembly weighed against one job: its margins, its gates, its standing. Everything else that
+ * is said of an assembly (limits, predictions, words) derives from the same numbers later, for the
+ * few that are shown.
+ */
+public final class Appraisal {
+  private final Assembly assembly;
+  private final Body body;
+  private final Geometry geometry;
+  private final List<Margin> margins;
+  private final List<Gate> gates;
+  private final SpeedLimits speedLimits;
+  private final Standing standing;
+
+  Appraisal(
+      Assembly assembly,
+      Body body,
+      Geometry geometry,
+      List<Margin> margins,
+      List<Gate> gates,
+      SpeedLimits speedLimits) {
+    this.assembly = assembly;
+    this.body = body;
+    this.geometry = geometry;
+    this.margins = margins;
+    this.gates = gates;
+    this.speedLimits = speedLimits;
+    this.standing = standing(margins, gates);
+  }
+
+  public Assembly assembly() {
+    return assembly;
+  }
+
+  Body body() {
+    return body;
+  }
+
+  public Geometry geometry() {
+    return geometry;
+  }
+
+  public List<Margin> margins() {
+    return margins;
+  }
+
+  List<Gate> gates() {
+    return gates;
+  }
+
+  SpeedLimits speedLimits() {
+    return speedLimits;
+  }
+
+  public Standing standing() {
+    return standing;
+  }
+
+  /** The margin of a pair; null where the pair does not apply. */
+  public @Nullable Margin margin(Pair pair) {
+    for (Margin margin : margins) {
+      if (margin.pair() == pair) {
+        return margin;
+      }
+    }
+    return null;
+  }
+
+  /** The least score of a criterion's pairs; 100 where none applies. */
+  public double score(Criterion criterion) {
+    double least = 100;
+    for (Margin margin : margins) {
+      if (margin.pair().criterion() == criterion) {
+        least = Math.min(least, margin.score());
+      }
+    }
+    return least;
+  }
+
+  /** Probability that all pairs of a criterion are met, taken as independent. */
+  double probability(Criterion criterion) {
+    double all = 1;
+    for (Margin margin : margins) {
+      if (margin.pair().criterion() == criterion) {
+        all *= margin.probability();
+      }
+    }
+    return all;
+  }
+
+  /** What the assembly loses by: the failed gate or the criterion with the least score. */
+  public Criterion weakest() {
+    for (Gate gate : gates) {
+      if (gate.severity() == Severity.ERROR) {
+        return Criterion.GATE;
+      }
+    }
+    Criterion weakest = Criterion.ACCURACY;
+    for (Criterion criterion : Criterion.values()) {
+      if (criterion != Criterion.GATE && score(criterion) < score(weakest)) {
+        weakest = criterion;
+      }
+    }
+    return weakest;
+  }
+
+  private static Standing standing(List<Margin> margins, List<Gate> gates) {
+    Standing standing = Standing.SUITABLE;
+    for (Gate gate : gates) {
+      if (gate.severity() == Severity.ERROR) {
+        return Standing.UNSUITABLE;
+      }
+      if (gate.severity() == Severity.WARNING) {
+        standing = Standing.MARGINAL;
+      }
+    }
+    for (Margin margin : margins) {
+      if (margin.medianRatio() < 1) {
+        return Standing.UNSUITABLE;
+      }
+      if (margin.ratio() < 1) {
+        standing = Standing.MARGINAL;
+      }
+    }
+    return standing;
+  }
+
+  /** Gates worth naming, most serious first kept in table order. */
+  List<Gate> gatesOf(Severity severity) {
+    List<Gate> of = new ArrayList<>();
+    for (Gate gate : gates) {
+      if (gate.severity() == severity) {
+        of.add(gate);
+      }
+    }
+    return of;
+  }
+}

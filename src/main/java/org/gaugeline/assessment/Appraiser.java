@@ -1,0 +1,99 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assembly.Assembly;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.mechanics.reach.Obstacle;
+import org.gaugeline.mechanics.reach.WallReach;
+import org.gaugeline.mechanics.runout.RunoutStack;
+
+/**
+ * Weighs one assembly against one job: every pair of the contract's table that applies, each a
+ * margin with its probability, and every gate.
+ */
+public final class Appraiser {
+  private final JobContext context;
+  private final double confidence;
+
+  public Appraiser(JobContext context) {
+    this.context = context;
+    this.confidence = context.job.preferences().confidence();
+  }
+
+  /** Weighs a body at the stick-out that suits the job best. */
+  public Appraisal appraise(Body body) {
+    return appraise(body, StickOut.choose(context, body));
+  }
+
+  /** Weighs an assembly as it stands. */
+  Appraisal appraise(Body body, Assembly assembly) {
+    double stickOut = assembly.stickOutM();
+    Held held = Held.of(context, body, assembly);
+    SpeedLimits speed = SpeedLimits.of(context, body, stickOut);
+    Geometry geometry = geometry(body, assembly);
+    List<Margin> margins = new ArrayList<>(10);
+    runout(held.runout(), body, margins);
+    Roughness.add(context, held.runout(), body.holder().family(), margins);
+    ForceMargins.add(context, held, context.forces, margins);
+    gap(body, stickOut, margins);
+    insertion(body.holder(), assembly.insertionM(), margins);
+    SpeedMargins.add(context, body, geometry, speed, margins);
+    return new Appraisal(
+        assembly, body, geometry, margins, Gates.of(context, body, geometry), speed);
+  }
+
+  private Geometry geometry(Body body, Assembly assembly) {
+    ToolFlexibility tool = context.tool(assembly.stickOutM());
+    double gaugeLength = assembly.gaugeLengthM();
+    double mass = body.massKg() + tool.massKg();
+    double g = context.models.data().practice("gravityMPerS2");
+    double moment =
+        g
+            * (body.massKg() * body.centroidM()
+                + tool.massKg() * (gaugeLength - tool.centroidFromTipM()));
+    return new Geometry(
+        gaugeLength,
+        assembly.stickOutM(),
+        assembly.insertionM(),
+        body.noseDiameterM(),
+        mass,
+        moment);
+  }
+
+  private void runout(RunoutModel runout, Body body, List<Margin> margins) {
+    RunoutStack stack = runout.stack();
+    double allowed = context.allowedRunoutM;
+    margins.add(
+        new Margin(
+            Pair.RUNOUT,
+            stack.medianTirM(),
+            stack.quantileTirM(confidence),
+            allowed,
+            allowed,
+            stack.probabilityAtMost(allowed),
+            List.of(
+                Double.isNaN(body.holder().ratings().runoutTirM())
+                    ? body.holder().family().sourceKey()
+                    : "given")));
+  }
+
+  private void gap(Body body, double stickOutM, List<Margin> margins) {
+    double gap = Double.POSITIVE_INFINITY;
+    for (Obstacle obstacle : context.obstacles) {
+      gap = Math.min(gap, WallReach.gapM(body.fromNose(), stickOutM, obstacle));
+    }
+    double required = context.job.feature().wallClearanceM();
+    certain(Pair.GAP, required, gap, "plane-geometry", margins);
+  }
+
+  private void insertion(HolderBody holder, double insertionM, List<Margin> margins) {
+    certain(Pair.INSERTION, holder.minInsertionM(), insertionM, holder.sourceKey(), margins);
+  }
+
+  private void certain(
+      Pair pair, double demand, double capacity, String basis, List<Margin> margins) {
+    boolean met = Margin.ratio(capacity, demand) >= 1;
+    margins.add(new Margin(pair, demand, demand, capacity, capacity, met ? 1 : 0, List.of(basis)));
+  }
+}

@@ -1,0 +1,133 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import org.gaugeline.mechanics.runout.RunoutStack;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.OperationKind;
+
+/** The margins that the cutting forces drive: error of size, slip, pull-out, push-in. */
+final class ForceMargins {
+  private ForceMargins() {}
+
+  static void add(JobContext context, Held held, CutForces forces, List<Margin> margins) {
+    sizeError(context, held, forces, margins);
+    grip(context, held.grip(), forces, margins);
+  }
+
+  /** Runout moves a milled wall by half of itself and widens a hole by all of it. */
+  private static double sizeShare(JobContext context) {
+    return switch (context.job.operation().kind()) {
+      case DRILLING, REAMING, BORING, TAPPING, SLOTTING -> 1;
+      case FACE_MILLING -> 0;
+      case SIDE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PROFILING,
+          PLUNGE_MILLING,
+          RAMPING,
+          CHAMFERING,
+          THREAD_MILLING ->
+          0.5;
+    };
+  }
+
+  private static void sizeError(
+      JobContext context, Held held, CutForces forces, List<Margin> margins) {
+    if (context.job.operation().kind() == OperationKind.FACE_MILLING) {
+      return;
+    }
+    RunoutStack runout = held.runout().stack();
+    Quantiles deflection = deflection(context, held, forces);
+    double share = sizeShare(context);
+    double median = share * runout.medianTirM() + deflection.median();
+    double upper =
+        median
+            + Math.hypot(
+                share * (runout.quantileTirM(0.95) - runout.medianTirM()),
+                deflection.p95() - deflection.median());
+    Quantiles error = new Quantiles(median * median / upper, median, upper);
+    margins.add(
+        new Margin(
+            Pair.SIZE_ERROR,
+            median,
+            error.quantile(context.job.preferences().confidence()),
+            context.allowedSizeErrorM,
+            context.allowedSizeErrorM,
+            error.probabilityAtMost(context.allowedSizeErrorM),
+            List.of(
+                "timoshenko-beam",
+                context.models.data().practiceRow("jointRotationKappa").sourceKey())));
+  }
+
+  /** Deflection of the tip under the force normal to the wall, workpiece included. */
+  static Quantiles deflection(JobContext context, Held held, CutForces forces) {
+    Quantiles compliance = held.complianceMPerN();
+    double workpiece = context.job.workpiece().complianceMPerN();
+    Quantiles both =
+        new Quantiles(
+            compliance.p05() + workpiece,
+            compliance.median() + workpiece,
+            compliance.p95() + workpiece);
+    double force = Math.max(forces.wallNormalForceN(), 1e-9);
+    return both.scale(force).times(Models.quantiles(context.forceSpread));
+  }
+
+  private static void grip(
+      JobContext context, GripCapacity grip, CutForces forces, List<Margin> margins) {
+    double safety = context.safety;
+    List<String> basis = List.of(grip.basis());
+    Quantiles stopTorque = grip.stopTorqueNm();
+    Quantiles stopAxial = grip.stopAxialN();
+    if (stopTorque != null && stopAxial != null) {
+      against(
+          context, Pair.STOP_TORQUE, safety * forces.peakTorqueNm(), stopTorque, basis, margins);
+      if (forces.pullN() > 0) {
+        against(context, Pair.PULL_OUT, safety * forces.pullN(), stopAxial, basis, margins);
+      }
+    } else {
+      against(
+          context, Pair.SLIP, safety * forces.slipForceN(), grip.frictionForceN(), basis, margins);
+    }
+    if (forces.pushN() > forces.pullN()) {
+      double torque = stopTorque == null ? forces.peakTorqueNm() : 0;
+      against(
+          context, Pair.PUSH_IN, forces.pushN(), axialLeft(context, grip, torque), basis, margins);
+    }
+  }
+
+  /** Axial friction left beside a torque: √(F² − (2M/d)²), with the positive stop's push added. */
+  private static Quantiles axialLeft(JobContext context, GripCapacity grip, double torqueNm) {
+    double used = 2 * torqueNm / context.job.tool().shankDiameterM();
+    Quantiles force = grip.frictionForceN();
+    Quantiles friction =
+        new Quantiles(left(force.p05(), used), left(force.median(), used), left(force.p95(), used));
+    Quantiles stop = grip.stopAxialN();
+    return stop == null
+        ? friction
+        : new Quantiles(
+            friction.p05() + stop.p05(),
+            friction.median() + stop.median(),
+            friction.p95() + stop.p95());
+  }
+
+  private static double left(double forceN, double usedN) {
+    return forceN > usedN ? Math.sqrt(forceN * forceN - usedN * usedN) + 1e-3 : 1e-3;
+  }
+
+  private static void against(
+      JobContext context,
+      Pair pair,
+      double demand,
+      Quantiles capacity,
+      List<String> basis,
+      List<Margin> margins) {
+    margins.add(
+        new Margin(
+            pair,
+            demand,
+            demand,
+            capacity.median(),
+            capacity.quantile(1 - context.job.preferences().confidence()),
+            demand <= 0 ? 1 : capacity.probabilityAtLeast(demand),
+            basis));
+  }
+}

@@ -1,0 +1,192 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.job.Intent;
+import org.gaugeline.job.Job;
+import org.gaugeline.job.OperationCompletion;
+import org.gaugeline.mechanics.balance.MouthExpansion;
+import org.gaugeline.mechanics.balance.TaperSeat;
+import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.InterfaceKind;
+
+/** Limits of the machine and of the interface that an assembly passes or does not. */
+final class Gates {
+  private final JobContext context;
+  private final List<Gate> gates = new ArrayList<>(4);
+
+  private Gates(JobContext context) {
+    this.context = context;
+  }
+
+  static List<Gate> of(JobContext context, Body body, Geometry geometry) {
+    Gates gates = new Gates(context);
+    gates.changer(body, geometry);
+    gates.spindle();
+    gates.bending(body, geometry);
+    gates.mouth(body.holder());
+    gates.coolant(body.holder());
+    gates.sideLoad(body.holder());
+    return gates.gates;
+  }
+
+  private void changer(Body body, Geometry geometry) {
+    Job.ToolChanger changer = context.job.machine().changer();
+    String basis = "changer-practice";
+    atMost("changer-mass", geometry.massKg(), changer.maxMassKg(), Measure.MASS, basis);
+    atMost("changer-length", geometry.gaugeLengthM(), changer.maxLengthM(), Measure.LENGTH, basis);
+    atMost(
+        "changer-moment",
+        Math.abs(geometry.momentNm()),
+        changer.maxMomentNm(),
+        Measure.MOMENT,
+        basis);
+    double diameter = Math.max(body.largestDiameterM(), context.job.tool().diameterM());
+    atMost(
+        "changer-diameter", diameter, changer.maxDiameterNeighboursEmptyM(), Measure.LENGTH, basis);
+    if (diameter > changer.maxDiameterM() && diameter <= changer.maxDiameterNeighboursEmptyM()) {
+      add(
+          "neighbour-pockets-empty",
+          Severity.NOTE,
+          diameter,
+          changer.maxDiameterM(),
+          Measure.LENGTH,
+          basis);
+    }
+  }
+
+  private void atMost(String code, double demand, double capacity, Measure measure, String basis) {
+    if (demand > capacity) {
+      add(code, Severity.ERROR, demand, capacity, measure, basis);
+    }
+  }
+
+  private void spindle() {
+    double omega = context.job.operation().spindleSpeedRadPerS();
+    double torque = context.forces.torqueNm();
+    double available = availableTorqueNm(context.job.machine(), omega);
+    severityAtMost("spindle-torque", torque, context.forceSpread.p95(), available, Measure.TORQUE);
+    severityAtMost(
+        "spindle-power",
+        torque * omega,
+        context.forceSpread.p95(),
+        context.job.machine().powerW(),
+        Measure.POWER);
+  }
+
+  private void severityAtMost(
+      String code, double demand, double upper, double capacity, Measure measure) {
+    if (demand > capacity) {
+      add(code, Severity.ERROR, demand, capacity, measure, "given");
+    } else if (demand * upper > capacity) {
+      add(code, Severity.WARNING, demand, capacity, measure, "given");
+    }
+  }
+
+  /** Continuous torque at a speed: the curve where given, else rating and power hyperbola. */
+  static double availableTorqueNm(Job.Machine machine, double omegaRadPerS) {
+    double byPower = machine.powerW() / Math.max(omegaRadPerS, 1e-9);
+    List<Intent.CurvePoint> curve = machine.torqueCurve();
+    if (curve.isEmpty()) {
+      return Math.min(machine.torqueNm(), byPower);
+    }
+    Intent.CurvePoint last = curve.get(0);
+    if (omegaRadPerS <= last.spindleSpeedRadPerS()) {
+      return Math.min(last.torqueNm(), byPower);
+    }
+    for (Intent.CurvePoint point : curve) {
+      if (omegaRadPerS <= point.spindleSpeedRadPerS()) {
+        double share =
+            (omegaRadPerS - last.spindleSpeedRadPerS())
+                / (point.spindleSpeedRadPerS() - last.spindleSpeedRadPerS());
+        return Math.min(byPower, last.torqueNm() + share * (point.torqueNm() - last.torqueNm()));
+      }
+      last = point;
+    }
+    return Math.min(last.torqueNm(), byPower);
+  }
+
+  private void bending(Body body, Geometry geometry) {
+    double moment = context.forces.peakRadialForceN() * geometry.gaugeLengthM();
+    InterfaceBending bending = InterfaceBending.of(context, body.holder());
+    Severity severity = bending.severity(moment);
+    if (severity != null) {
+      add(
+          "interface-bending",
+          severity,
+          moment,
+          bending.onsetNm(),
+          Measure.MOMENT,
+          body.holder().spindleInterface().limitsSourceKey());
+    }
+  }
+
+  /** A steep taper alone is drawn in as the spindle mouth widens; a face stops that. */
+  private void mouth(HolderBody holder) {
+    boolean taperOnly =
+        holder.spindleInterface().kind() == InterfaceKind.STEEP_TAPER
+            && context.job.machine().contact(holder.faceContact()) == ContactMode.TAPER_ONLY;
+    if (!taperOnly) {
+      return;
+    }
+    double radius = holder.spindleInterface().gaugeDiameterM() / 2;
+    double pullIn =
+        new MouthExpansion(
+                radius,
+                radius * context.models.data().practice("spindleNoseRadiusRatio"),
+                context.models.elasticSteel())
+            .pullInM(context.job.operation().spindleSpeedRadPerS(), TaperSeat.STEEP_HALF_ANGLE_RAD);
+    double worthKnowing = context.models.data().practice("mouthPullInNoteM");
+    if (pullIn > worthKnowing) {
+      add(
+          "mouth-expansion",
+          Severity.NOTE,
+          pullIn,
+          worthKnowing,
+          Measure.SMALL_LENGTH,
+          "rotating-disc-theory");
+    }
+  }
+
+  private void coolant(HolderBody holder) {
+    if (context.job.operation().coolant() != Coolant.THROUGH_TOOL) {
+      return;
+    }
+    if (!context.job.machine().throughCoolant()) {
+      add("coolant-machine", Severity.ERROR, Double.NaN, Double.NaN, Measure.COUNT, "given");
+    } else if (!holder.throughCoolant()) {
+      add(
+          "coolant-holder",
+          Severity.ERROR,
+          Double.NaN,
+          Double.NaN,
+          Measure.COUNT,
+          holder.sourceKey());
+    }
+  }
+
+  private void sideLoad(HolderBody holder) {
+    boolean side = !OperationCompletion.isHole(context.job.operation().kind());
+    if (side && !holder.family().sideLoad()) {
+      add(
+          "not-for-side-load",
+          Severity.ERROR,
+          context.forces.peakRadialForceN(),
+          0,
+          Measure.FORCE,
+          holder.family().sourceKey());
+    }
+  }
+
+  private void add(
+      String code,
+      Severity severity,
+      double demand,
+      double capacity,
+      Measure measure,
+      String basis) {
+    gates.add(new Gate(code, severity, demand, capacity, measure, basis));
+  }
+}

@@ -1,0 +1,201 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.mechanics.grip.AllowableStress;
+import org.gaugeline.mechanics.grip.ColletGrip;
+import org.gaugeline.mechanics.grip.NutThread;
+import org.gaugeline.mechanics.grip.ShrinkFit;
+import org.gaugeline.mechanics.grip.SideLock;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.ShankSize;
+import org.gaugeline.reference.Substrate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a holder grips a shank with, at speed, warm, as clean as stated.
+ *
+ * @param frictionForceN friction between shank and holder, N: torque is that times d/2
+ * @param stopTorqueNm positive stop in rotation; null without one
+ * @param stopAxialN positive stop along the axis, out of the holder; null without one
+ * @param basis source key of the decisive value
+ */
+record GripCapacity(
+    Quantiles frictionForceN,
+    @Nullable Quantiles stopTorqueNm,
+    @Nullable Quantiles stopAxialN,
+    String basis) {
+
+  /** Least friction force that is carried, so that a lost fit is a number and not a fault. */
+  private static final double NOTHING_N = 1e-3;
+
+  static GripCapacity of(JobContext context, Body body, double insertionM, double omegaRadPerS) {
+    HolderBody holder = body.holder();
+    double d = context.job.tool().shankDiameterM();
+    double marked = holder.ratings().clampingTorqueNm();
+    GripCapacity predicted =
+        switch (holder.family().gripModel()) {
+          case SHRINK -> shrink(context, body, insertionM, omegaRadPerS);
+          case PRESSURE -> pressure(context, holder, insertionM, omegaRadPerS);
+          case COLLET -> collet(context, holder, omegaRadPerS);
+          case SIDE_LOCK -> sideLock(context, holder);
+          case ARBOR, SQUARE_DRIVE ->
+              throw new IllegalArgumentException(
+                  "no grip model for family " + holder.family().id());
+        };
+    return Double.isNaN(marked)
+        ? predicted
+        : new GripCapacity(
+            Quantiles.exact(2 * marked / d),
+            predicted.stopTorqueNm(),
+            predicted.stopAxialN(),
+            "given");
+  }
+
+  private static Quantiles friction(JobContext context, HolderBody holder) {
+    double given = holder.ratings().frictionCoefficient();
+    return Double.isNaN(given)
+        ? context.models.shankFriction(context.job.shop().shankCondition())
+        : Quantiles.exact(given);
+  }
+
+  private static GripCapacity shrink(
+      JobContext context, Body body, double insertionM, double omegaRadPerS) {
+    Models models = context.models;
+    HolderBody holder = body.holder();
+    double d = context.job.tool().shankDiameterM();
+    ShrinkFit fit =
+        new ShrinkFit(
+            holder.boreM(),
+            body.noseDiameterM(),
+            models.elasticSteel(),
+            models.elastic(context.job.tool().solid()));
+    double given = holder.ratings().interferenceM();
+    Quantiles base = models.practice("shrinkInterferenceBaseM");
+    Quantiles slope = models.practice("shrinkInterferenceSlope");
+    double smoothing =
+        models.data().practice("roughnessSmoothingShare")
+            * (models.data().practice("boreRzM") + models.data().practice("shankRzM"));
+    double area = Math.PI * d * insertionM;
+    double low = Double.isNaN(given) ? base.p05() + slope.p05() * d : given;
+    double middle = Double.isNaN(given) ? base.median() + slope.median() * d : given;
+    double high = Double.isNaN(given) ? base.p95() + slope.p95() * d : given;
+    Quantiles normal =
+        new Quantiles(
+            Math.max(NOTHING_N, area * pressurePa(fit, low - smoothing, omegaRadPerS)),
+            Math.max(NOTHING_N, area * pressurePa(fit, middle - smoothing, omegaRadPerS)),
+            Math.max(NOTHING_N, area * pressurePa(fit, high - smoothing, omegaRadPerS)));
+    Quantiles friction = normal.times(friction(context, holder));
+    boolean hss = context.job.tool().substrate() == Substrate.HSS;
+    return new GripCapacity(
+        hss ? friction.times(models.practice("hssShrinkGripFactor")) : friction,
+        null,
+        null,
+        models.data().practiceRow("shrinkInterferenceBaseM").sourceKey());
+  }
+
+  private static double pressurePa(ShrinkFit fit, double interferenceM, double omegaRadPerS) {
+    return fit.pressurePa(Math.max(0, interferenceM), omegaRadPerS);
+  }
+
+  private static GripCapacity pressure(
+      JobContext context, HolderBody holder, double insertionM, double omegaRadPerS) {
+    double d = context.job.tool().shankDiameterM();
+    double left = holder.family().warmGripFactor() * speedFactor(context, holder, omegaRadPerS);
+    Quantiles force =
+        Models.quantiles(holder.family().contactPressurePa())
+            .scale(Math.PI * d * insertionM * left)
+            .times(friction(context, holder));
+    return new GripCapacity(force, null, null, holder.family().sourceKey());
+  }
+
+  private static GripCapacity collet(JobContext context, HolderBody holder, double omegaRadPerS) {
+    Models models = context.models;
+    ColletSize size = holder.colletSize();
+    if (size == null) {
+      throw new IllegalArgumentException("collet holder " + holder.ref() + " names no collet size");
+    }
+    double given = holder.ratings().nutTorqueNm();
+    Quantiles torque =
+        Double.isNaN(given) ? Models.quantiles(size.nutTorqueNm()) : Quantiles.exact(given);
+    if (Double.isNaN(given) && !context.job.shop().torqueWrench()) {
+      torque = torque.times(models.practice("noWrenchTorqueFactor"));
+    }
+    boolean used = context.job.shop().colletCondition() == ColletCondition.USED;
+    ColletGrip grip =
+        new ColletGrip(
+            NutThread.metric(
+                size.nutThreadDiameterM(), size.nutThreadPitchM(), size.nutFaceDiameterM()),
+            models.data().practice("colletConeHalfAngleRad"),
+            models.friction("nut-thread").median(),
+            models.friction("collet-cone-new").median());
+    double perTorque = grip.radialForceSumN(torque.median()) / torque.median();
+    Quantiles normal =
+        torque
+            .scale(perTorque * holder.family().warmGripFactor())
+            .scale(speedFactor(context, holder, omegaRadPerS))
+            .scale(closingFactor(context, size));
+    if (used) {
+      normal = normal.times(models.practice("usedColletGripFactor"));
+    }
+    if (holder.family().id().startsWith("precision")) {
+      normal = normal.times(models.practice("precisionColletGripFactor"));
+    }
+    return new GripCapacity(
+        normal.times(friction(context, holder)),
+        null,
+        null,
+        Double.isNaN(given) ? size.sourceKey() : "given");
+  }
+
+  /** A collet spends part of its force on closing itself below its nominal bore. */
+  private static double closingFactor(JobContext context, ColletSize size) {
+    double millimetres = context.job.tool().shankDiameterM() * 1e3;
+    double closed = (Math.ceil(millimetres - 1e-6) - millimetres) * 1e-3;
+    double share = Math.min(1, closed / size.collapseM());
+    return 1 - context.models.data().practice("colletBelowNominalShare") * share;
+  }
+
+  private static GripCapacity sideLock(JobContext context, HolderBody holder) {
+    Models models = context.models;
+    double d = context.job.tool().shankDiameterM();
+    ShankSize shank = context.shank;
+    if (shank == null || shank.screwDiameterM() <= 0) {
+      throw new IllegalArgumentException("no clamping flat is known for a shank of " + d + " m");
+    }
+    double screw = shank.screwDiameterM();
+    SideLock.ClampScrew clampScrew =
+        new SideLock.ClampScrew(
+            screw * models.data().practice("screwCoreRatio"),
+            screw * models.data().practice("screwEndRatio"));
+    Quantiles bearing = models.practice("flatBearingStressPa");
+    Quantiles shear = models.practice("screwShearStressGrade129Pa");
+    SideLock low = sideLock(d, shank, clampScrew, shear.p05(), bearing.p05());
+    SideLock middle = sideLock(d, shank, clampScrew, shear.median(), bearing.median());
+    SideLock high = sideLock(d, shank, clampScrew, shear.p95(), bearing.p95());
+    Quantiles preload = models.practice("screwPreloadStressPa");
+    double screwArea = Math.PI / 4 * clampScrew.coreDiameterM() * clampScrew.coreDiameterM();
+    // the screw presses the shank against the bore: friction acts on both sides of it
+    Quantiles friction =
+        preload.scale(2 * screwArea * shank.flats()).times(friction(context, holder));
+    return new GripCapacity(
+        friction,
+        new Quantiles(low.torqueNm(), middle.torqueNm(), high.torqueNm()),
+        new Quantiles(low.axialForceN(), middle.axialForceN(), high.axialForceN()),
+        models.data().practiceRow("flatBearingStressPa").sourceKey());
+  }
+
+  private static SideLock sideLock(
+      double d, ShankSize shank, SideLock.ClampScrew screw, double shearPa, double bearingPa) {
+    return new SideLock(
+        d, shank.flatHeightM(), screw, shank.flats(), new AllowableStress(shearPa, bearingPa));
+  }
+
+  /** Grip left at speed where no closed form is known: falls with the square of the speed. */
+  private static double speedFactor(JobContext context, HolderBody holder, double omegaRadPerS) {
+    double share = omegaRadPerS / SpeedLimits.familyCeilingRadPerS(context, holder);
+    double lost = context.models.data().practice("gripLossAtCeiling") * share * share;
+    return Math.max(1e-6, 1 - lost);
+  }
+}

@@ -1,0 +1,32 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.assembly.Assembly;
+import org.gaugeline.mechanics.spread.Quantiles;
+
+/**
+ * An assembly with the quantities that its margins are made of, for one job and speed.
+ *
+ * @param runout runout at the tip
+ * @param grip what holds the shank, at speed
+ * @param complianceMPerN compliance of the tip with the spread of the joints
+ */
+record Held(
+    Body body,
+    Assembly assembly,
+    RunoutModel runout,
+    GripCapacity grip,
+    Quantiles complianceMPerN) {
+
+  static Held of(JobContext context, Body body, Assembly assembly) {
+    return of(context, body, assembly, context.job.operation().spindleSpeedRadPerS());
+  }
+
+  static Held of(JobContext context, Body body, Assembly assembly, double omegaRadPerS) {
+    return new Held(
+        body,
+        assembly,
+        RunoutModel.of(context, body.holder(), assembly.stickOutM()),
+        GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
+        Stack.compliance(context, body, assembly.stickOutM()));
+  }
+}

@@ -1,0 +1,263 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.job.Intent;
+import org.gaugeline.job.Job;
+import org.gaugeline.job.OperationCompletion;
+import org.gaugeline.mechanics.beam.BeamMaterial;
+import org.gaugeline.mechanics.reach.Obstacle;
+import org.gaugeline.mechanics.runout.RunoutEffects;
+import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ProcessCapability;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ShankSize;
+import org.gaugeline.reference.Spread;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything about a job that no assembly changes, computed once per request: the cut, what is
+ * asked of any assembly, and the reference values that the models need.
+ */
+public final class JobContext {
+  final Job job;
+  final Models models;
+  final CutModel cut;
+  final CutForces forces;
+
+  /** Ratio of the cutting force's percentiles to its median. */
+  final Spread forceSpread;
+
+  final double allowedRunoutM;
+  final double allowedSizeErrorM;
+  final double safety;
+  final List<Obstacle> obstacles;
+  final BeamMaterial toolMaterial;
+  final @Nullable ShankSize shank;
+  final double leastStickOutM;
+
+  private final Map<Double, ToolFlexibility> tools = new HashMap<>();
+
+  private JobContext(Job job, Models models) {
+    this.job = job;
+    this.models = models;
+    ReferenceData data = models.data();
+    this.cut = ForceLaw.cutModel(job, data);
+    Job.Operation operation = job.operation();
+    this.forces = cut.at(Math.max(operation.axialDepthM(), 1e-9), operation.feedPerToothM());
+    this.forceSpread = forceSpread(job, cut, data);
+    this.allowedRunoutM = Allowances.runoutM(job, data);
+    this.allowedSizeErrorM = Allowances.sizeErrorM(job, data);
+    this.safety = models.safety(job.workpiece().isoGroup());
+    this.obstacles = obstacles(job);
+    this.toolMaterial = Models.beamMaterial(job.tool().solid());
+    this.shank = shank(job, data);
+    this.leastStickOutM =
+        Math.max(
+            job.tool().neckLengthM(), Math.max(job.tool().fluteLengthM(), operation.axialDepthM()));
+  }
+
+  /**
+   * Prepares a job.
+   *
+   * @throws IllegalArgumentException where this version has no cutting model for the operation; see
+   *     {@link #covers}
+   */
+  public static JobContext of(Job job, Models models) {
+    return new JobContext(job, models);
+  }
+
+  /** Whether this version can compute the operation. */
+  public static boolean covers(OperationKind kind) {
+    return ForceLaw.covers(kind);
+  }
+
+  public Job job() {
+    return job;
+  }
+
+  /** The same job with another cut, for solving limits; everything else stays. */
+  JobContext with(Job.Operation operation) {
+    return new JobContext(
+        new Job(
+            job.label(),
+            job.textUnits(),
+            job.workpiece(),
+            operation,
+            job.feature(),
+            job.tool(),
+            job.machine(),
+            job.shop(),
+            job.preferences(),
+            job.assumptions()),
+        models);
+  }
+
+  /** Whether a steep taper gains face contact by this holder in this spindle. */
+  boolean gainsFace(HolderBody holder) {
+    return job.machine().contact(holder.faceContact()) == ContactMode.TAPER_AND_FACE
+        && holder.spindleInterface().nativeContact() == ContactMode.TAPER_ONLY;
+  }
+
+  /** Median of a practice value. */
+  public double practice(String id) {
+    return models.data().practice(id);
+  }
+
+  /** What the operation usually reaches; null where the tables say nothing. */
+  public @Nullable ProcessCapability capability() {
+    return models.data().capabilities().get(job.operation().kind());
+  }
+
+  /** Tolerance band of the finest grade that the operation reaches, m; 0 where unknown. */
+  public double bestBandM() {
+    ProcessCapability known = capability();
+    return known == null
+        ? 0
+        : models
+            .data()
+            .itToleranceM()
+            .bandM(Math.min(job.feature().nominalSizeM(), 0.5), known.bestGrade());
+  }
+
+  /** Allowed runout at the tip, TIR, m. */
+  public double allowedRunoutM() {
+    return allowedRunoutM;
+  }
+
+  /** Mean chip thickness as asked, m. */
+  public double meanChipThicknessM() {
+    return cut.meanChipThicknessM();
+  }
+
+  /** Largest lateral force of the cut, N. */
+  public double peakRadialForceN() {
+    return forces.peakRadialForceN();
+  }
+
+  /** Largest pull out of the holder, N. */
+  public double pullN() {
+    return forces.pullN();
+  }
+
+  /** Share of the tool life that an assembly's median runout leaves. */
+  public double toolLifeFactor(Appraisal appraisal) {
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    return runout == null ? 1 : Prediction.lifeFactor(this, runout.demandMedian());
+  }
+
+  /** Whether a runout at the tip leaves a tooth of a milling cutter without a chip. */
+  public boolean leavesToothIdle(double runoutTirM) {
+    return !OperationCompletion.isHole(job.operation().kind())
+        && RunoutEffects.leavesToothIdle(
+            runoutTirM, job.tool().teeth(), job.operation().feedPerToothM());
+  }
+
+  /** Probabilities of an assembly's criteria. */
+  public Probability probability(Appraisal appraisal) {
+    double accuracy = appraisal.probability(Criterion.ACCURACY);
+    double grip = appraisal.probability(Criterion.GRIP);
+    double reach = appraisal.probability(Criterion.REACH);
+    double speed = appraisal.probability(Criterion.SPEED);
+    return new Probability(accuracy, grip, reach, speed, accuracy * grip * reach * speed);
+  }
+
+  /** What an assembly is predicted to do. */
+  public Predicted predicted(Appraisal appraisal) {
+    return Prediction.of(this, appraisal);
+  }
+
+  /** Heating that opens a shrink bore for insertion, K above room; NaN for other families. */
+  public double heatingK(Appraisal appraisal) {
+    return Heating.insertionRiseK(this, appraisal.body());
+  }
+
+  ToolFlexibility tool(double stickOutM) {
+    return tools.computeIfAbsent(
+        stickOutM, s -> ToolFlexibility.of(job.tool(), toolMaterial, s, models));
+  }
+
+  /** The loads as they are reported. */
+  public Loads loads() {
+    Job.Operation operation = job.operation();
+    double omega = operation.spindleSpeedRadPerS();
+    List<String> basis = new ArrayList<>();
+    basis.add(job.workpiece().sourceKey());
+    basis.add(
+        OperationCompletion.isHole(operation.kind())
+            ? "drilling-mechanics"
+            : "milling-integration");
+    if (!job.workpiece().ownConstants()
+        && cut.meanChipThicknessM() < models.data().practice("calibratedFromM")) {
+      basis.add("thin-chip-extrapolation");
+    }
+    return new Loads(
+        omega,
+        operation.feedPerToothM() * job.tool().teeth() * omega / (2 * Math.PI),
+        cut.meanChipThicknessM(),
+        cut.specificForcePa(),
+        cut.removalRateM3PerS(),
+        forces.torqueNm(),
+        forces.torqueNm() * omega,
+        forces.peakTorqueNm(),
+        forces.peakTangentialForceN(),
+        forces.peakRadialForceN(),
+        forces.pullN(),
+        forces.pushN(),
+        forces.feedForceN(),
+        forces.wallNormalForceN(),
+        forces.slipForceN(),
+        List.copyOf(basis));
+  }
+
+  /** What the job asks of any assembly. */
+  public Demands demands() {
+    return new Demands(
+        allowedRunoutM,
+        allowedSizeErrorM,
+        safety * forces.peakTorqueNm(),
+        forces.pullN() > 0 ? safety * forces.pullN() : forces.pushN(),
+        job.feature().depthM());
+  }
+
+  private static Spread forceSpread(Job job, CutModel cut, ReferenceData data) {
+    Spread kc = job.workpiece().kc11Pa();
+    boolean thin =
+        !job.workpiece().ownConstants()
+            && cut.meanChipThicknessM() < data.practice("calibratedFromM");
+    double factor = thin ? data.practice("thinChipSpreadFactor") : 1;
+    return new Spread(
+        Math.min(kc.p05() / kc.median(), 1 / factor), 1, Math.max(kc.p95() / kc.median(), factor));
+  }
+
+  private static List<Obstacle> obstacles(Job job) {
+    Job.Feature feature = job.feature();
+    double radius = job.tool().diameterM() / 2;
+    List<Obstacle> standing = new ArrayList<>();
+    if (job.operation().kind() == OperationKind.FACE_MILLING) {
+      standing.add(Obstacle.floor(0));
+    } else {
+      standing.add(Obstacle.wall(radius, 0, feature.depthM(), feature.wallDraftRad()));
+    }
+    if (!Double.isNaN(feature.pocketWidthM())) {
+      standing.add(Obstacle.slot(feature.pocketWidthM(), feature.depthM()));
+    }
+    for (Intent.Obstruction obstruction : feature.obstructions()) {
+      standing.add(Obstacle.step(obstruction.distanceM(), obstruction.heightM()));
+    }
+    return standing;
+  }
+
+  private static @Nullable ShankSize shank(Job job, ReferenceData data) {
+    for (ShankSize size : data.shankSizes()) {
+      if (Math.abs(size.diameterM() - job.tool().shankDiameterM()) < 5e-6) {
+        return size;
+      }
+    }
+    return null;
+  }
+}

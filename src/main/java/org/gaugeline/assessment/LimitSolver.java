@@ -1,0 +1,252 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import org.gaugeline.assembly.Assembly;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.job.Job;
+import org.gaugeline.job.OperationCompletion;
+import org.gaugeline.mechanics.cutting.ForceCorrections;
+import org.gaugeline.mechanics.reach.Obstacle;
+import org.gaugeline.mechanics.reach.WallReach;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.OperationKind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Solves how far each quantity can go, all else as asked, before a pair that depends on it is no
+ * longer met at the asked confidence or a gate that depends on it is an error. The solution is on
+ * the met side.
+ *
+ * <p>Depth and feed are searched on a grid of halvings that all assemblies of a request share, so
+ * that the forces of a grid point are computed once.
+ */
+public final class LimitSolver {
+  private static final int HALVINGS = 11;
+
+  private final JobContext context;
+  private final Map<Double, CutForces> byDepth = new HashMap<>();
+  private final Map<Double, CutForces> byFeed = new HashMap<>();
+
+  public LimitSolver(JobContext context) {
+    this.context = context;
+  }
+
+  /** All limits of one assembly. */
+  public Limits solve(Appraisal appraisal) {
+    Held held = Held.of(context, appraisal.body(), appraisal.assembly());
+    return new Limits(
+        spindleSpeed(appraisal, held),
+        torque(held),
+        axialForce(held),
+        axialDepth(held),
+        feed(held),
+        stickOut(appraisal),
+        featureDepth(appraisal));
+  }
+
+  private Limit axialDepth(Held held) {
+    if (OperationCompletion.isHole(context.job.operation().kind())) {
+      return new Limit(Double.POSITIVE_INFINITY, "");
+    }
+    double deepest = context.job.tool().fluteLengthM();
+    double feed = context.job.operation().feedPerToothM();
+    return search(
+        deepest,
+        "flute-length",
+        depth ->
+            forceFault(
+                held, byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)), omega()));
+  }
+
+  private Limit feed(Held held) {
+    double asked = context.job.operation().feedPerToothM();
+    double most =
+        Math.max(
+            2 * asked,
+            context.models.data().practice("feedRangePerDiameter")
+                * context.job.tool().diameterM());
+    double depth = Math.max(context.job.operation().axialDepthM(), 1e-9);
+    return search(
+        most,
+        "feed-range",
+        feed -> {
+          String fault =
+              forceFault(
+                  held, byFeed.computeIfAbsent(feed, fz -> context.cut.at(depth, fz)), omega());
+          return fault == null ? roughnessFault(held, feed) : fault;
+        });
+  }
+
+  private @Nullable String roughnessFault(Held held, double feedPerToothM) {
+    double asked = context.job.feature().raM();
+    if (Double.isNaN(asked) || !Roughness.leavesCusps(context)) {
+      return null;
+    }
+    double tir = held.runout().stack().quantileTirM(context.job.preferences().confidence());
+    return Roughness.meanRoughnessM(context, feedPerToothM, tir) > asked
+        ? Pair.ROUGHNESS.id()
+        : null;
+  }
+
+  private double omega() {
+    return context.job.operation().spindleSpeedRadPerS();
+  }
+
+  /** The first force-driven pair or gate that these forces break; null where none. */
+  private @Nullable String forceFault(Held held, CutForces forces, double omegaRadPerS) {
+    List<Margin> margins = new ArrayList<>(6);
+    ForceMargins.add(context, held, forces, margins);
+    for (Margin margin : margins) {
+      if (margin.ratio() < 1) {
+        return margin.pair().id();
+      }
+    }
+    Job.Machine machine = context.job.machine();
+    if (forces.torqueNm() > Gates.availableTorqueNm(machine, omegaRadPerS)) {
+      return forces.torqueNm() * omegaRadPerS > machine.powerW()
+          ? "spindle-power"
+          : "spindle-torque";
+    }
+    double moment = forces.peakRadialForceN() * held.assembly().gaugeLengthM();
+    return moment > InterfaceBending.of(context, held.body().holder()).fullNm()
+        ? "interface-bending"
+        : null;
+  }
+
+  private Limit spindleSpeed(Appraisal appraisal, Held held) {
+    double rated = appraisal.speedLimits().safeRadPerS();
+    double fastest = Math.min(rated, SpeedMargins.unbalanceLimitRadPerS(context, appraisal));
+    String governedBy =
+        fastest < rated ? Pair.UNBALANCE_FORCE.id() : appraisal.speedLimits().governedBy();
+    return search(
+        fastest,
+        governedBy,
+        omega ->
+            forceFault(
+                Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega));
+  }
+
+  /** Forces at another speed: never less than they are, since the force falls with speed. */
+  private CutForces forcesAt(double omegaRadPerS) {
+    double radius = context.job.tool().diameterM() / 2;
+    double factor =
+        context.job.workpiece().ownConstants() || omegaRadPerS >= omega()
+            ? 1
+            : ForceCorrections.speed(omegaRadPerS * radius)
+                / ForceCorrections.speed(omega() * radius);
+    return context.forces.scaled(factor);
+  }
+
+  private Limit torque(Held held) {
+    double pull = context.safety * context.forces.pullN();
+    double d = context.job.tool().shankDiameterM();
+    Quantiles stop = held.grip().stopTorqueNm();
+    double tail = 1 - context.job.preferences().confidence();
+    if (stop != null) {
+      return new Limit(stop.quantile(tail) / context.safety, Pair.STOP_TORQUE.id());
+    }
+    double force = held.grip().frictionForceN().quantile(tail);
+    double left = force > pull ? Math.sqrt(force * force - pull * pull) : 0;
+    return new Limit(left * d / 2 / context.safety, Pair.SLIP.id());
+  }
+
+  private Limit axialForce(Held held) {
+    double tail = 1 - context.job.preferences().confidence();
+    Quantiles stop = held.grip().stopAxialN();
+    if (stop != null) {
+      return new Limit(stop.quantile(tail) / context.safety, Pair.PULL_OUT.id());
+    }
+    double around =
+        context.safety * 2 * context.forces.peakTorqueNm() / context.job.tool().shankDiameterM();
+    double force = held.grip().frictionForceN().quantile(tail);
+    double left = force > around ? Math.sqrt(force * force - around * around) : 0;
+    return new Limit(left / context.safety, Pair.SLIP.id());
+  }
+
+  private Limit stickOut(Appraisal appraisal) {
+    HolderBody holder = appraisal.assembly().holder();
+    double longest = context.job.tool().overallLengthM() - holder.minInsertionM();
+    double now = appraisal.assembly().stickOutM();
+    if (longest <= now) {
+      return new Limit(longest, Pair.INSERTION.id());
+    }
+    Appraiser appraiser = new Appraiser(context);
+    return searchBetween(
+        now,
+        longest,
+        Pair.INSERTION.id(),
+        stickOut -> {
+          Assembly longer = StickOut.at(context, holder, stickOut);
+          return stickOutFault(appraiser.appraise(appraisal.body(), longer));
+        });
+  }
+
+  private static @Nullable String stickOutFault(Appraisal appraisal) {
+    for (Gate gate : appraisal.gates()) {
+      if (gate.severity() == Severity.ERROR) {
+        return gate.code();
+      }
+    }
+    for (Margin margin : appraisal.margins()) {
+      if (margin.ratio() < 1) {
+        return margin.pair().id();
+      }
+    }
+    return null;
+  }
+
+  private Limit featureDepth(Appraisal appraisal) {
+    if (context.job.operation().kind() == OperationKind.FACE_MILLING) {
+      return new Limit(Double.POSITIVE_INFINITY, "");
+    }
+    double radius = context.job.tool().diameterM() / 2;
+    double clearance = context.job.feature().wallClearanceM();
+    double draft = context.job.feature().wallDraftRad();
+    boolean hole = OperationCompletion.isHole(context.job.operation().kind());
+    double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
+    return search(
+        deepest,
+        hole ? "flute-length" : Pair.GAP.id(),
+        depth ->
+            WallReach.gapM(
+                        appraisal.body().fromNose(),
+                        appraisal.assembly().stickOutM(),
+                        Obstacle.wall(radius, 0, depth, draft))
+                    < clearance
+                ? Pair.GAP.id()
+                : null);
+  }
+
+  private static Limit search(
+      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
+    return searchBetween(0, most, governedAtMost, fault);
+  }
+
+  /**
+   * Largest value between bounds without a fault, found by halving; the lower bound where even the
+   * first step has one.
+   */
+  private static Limit searchBetween(
+      double least, double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
+    String governedBy = fault.apply(most);
+    if (governedBy == null) {
+      return new Limit(most, governedAtMost);
+    }
+    double met = least;
+    double step = most - least;
+    for (int i = 0; i < HALVINGS; i++) {
+      step /= 2;
+      String found = fault.apply(met + step);
+      if (found == null) {
+        met += step;
+      } else {
+        governedBy = found;
+      }
+    }
+    return new Limit(met, governedBy);
+  }
+}

@@ -1,0 +1,57 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.mechanics.balance.BalanceGrade;
+import org.gaugeline.mechanics.runout.ToolLifeLoss;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.ReferenceData;
+
+/** Puts together what is reported of an assembly beside its margins. */
+final class Prediction {
+  private Prediction() {}
+
+  static Predicted of(JobContext context, Appraisal appraisal) {
+    Held held = Held.of(context, appraisal.body(), appraisal.assembly());
+    double d = context.job.tool().shankDiameterM();
+    Quantiles stopTorque = held.grip().stopTorqueNm();
+    Quantiles stopAxial = held.grip().stopAxialN();
+    Quantiles torque = stopTorque == null ? held.grip().frictionForceN().scale(d / 2) : stopTorque;
+    Quantiles axial = stopAxial == null ? held.grip().frictionForceN() : stopAxial;
+    double moment = context.forces.peakRadialForceN() * appraisal.assembly().gaugeLengthM();
+    return new Predicted(
+        held.runout().stack().medianTirM(),
+        held.runout().stack().quantileTirM(0.95),
+        Math.max(held.runout().worstTirM(), held.runout().stack().quantileTirM(0.95)),
+        torque.median(),
+        torque.p05(),
+        axial.median(),
+        axial.p05(),
+        held.complianceMPerN().median(),
+        ForceMargins.deflection(context, held, context.forces).median(),
+        Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
+        context.models.data().practice("dampingRatio")
+            * appraisal.assembly().holder().family().dampingFactor(),
+        moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
+        balanceGradeMPerS(context, appraisal),
+        lifeFactor(context, held.runout().stack().medianTirM()));
+  }
+
+  private static double balanceGradeMPerS(JobContext context, Appraisal appraisal) {
+    double mass = appraisal.geometry().massKg();
+    double unbalance =
+        SpeedMargins.unbalanceKgM(
+            SpeedMargins.residualKgM(context, appraisal.body(), mass),
+            mass,
+            SpeedMargins.seatTirM(context, appraisal.assembly().holder()).median());
+    return BalanceGrade.reachedMPerS(
+        unbalance, mass, context.job.operation().spindleSpeedRadPerS());
+  }
+
+  static double lifeFactor(JobContext context, double tirM) {
+    ReferenceData data = context.models.data();
+    return new ToolLifeLoss(
+            data.practice("lifeLossPerRunoutPerM"),
+            data.practice("lifeFactorFloor"),
+            data.practice("lifeLossDiameterLimitM"))
+        .lifeFactor(tirM, context.job.tool().diameterM());
+  }
+}

@@ -1,0 +1,60 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.mechanics.runout.RunoutJoint;
+import org.gaugeline.mechanics.runout.RunoutStack;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.GripModel;
+import org.gaugeline.reference.ShankCondition;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.Spread;
+
+/**
+ * Runout at the tip: spindle seat and clamping as independent random vectors, each an offset and a
+ * tilt. A family's runout is known at 3×D only; half of its variance is taken as tilt there, which
+ * makes it grow with the stick-out.
+ *
+ * @param stack the random sum
+ * @param worstTirM sum of the bounds
+ */
+record RunoutModel(RunoutStack stack, double worstTirM) {
+  /** The 95 % radius of a part stands for its bound; all bounds in line are never a forecast. */
+  private static final double BOUND_OVER_SIGMA = new RunoutStack(1).quantileTirM(0.95) / 2;
+
+  static RunoutModel of(JobContext context, HolderBody holder, double stickOutM) {
+    RunoutJoint seat = seat(context, holder, holder.projectionM() + stickOutM);
+    RunoutJoint clamping = clamping(context, holder, stickOutM);
+    List<RunoutJoint> joints = List.of(seat, clamping);
+    return new RunoutModel(
+        RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA);
+  }
+
+  private static RunoutJoint seat(JobContext context, HolderBody holder, double gaugeLengthM) {
+    SpindleInterface spindle = holder.spindleInterface();
+    boolean face = context.gainsFace(holder);
+    Spread tir = face ? spindle.faceSeatTirM() : spindle.nativeSeatTirM();
+    double sigma = RunoutStack.sigmaFromP95TirM(tir.p95());
+    double tilt =
+        context.models.data().practice("seatTiltShare") * sigma / spindle.gaugeDiameterM();
+    return new RunoutJoint(sigma, tilt, gaugeLengthM);
+  }
+
+  private static RunoutJoint clamping(JobContext context, HolderBody holder, double stickOutM) {
+    ClampingFamily family = holder.family();
+    double given = holder.ratings().runoutTirM();
+    double p95 = Double.isNaN(given) ? family.tipTirM().p95() * dirt(context, family) : given;
+    double part = RunoutStack.sigmaFromP95TirM(p95) / Math.sqrt(2);
+    double arm = 3 * context.job.tool().shankDiameterM();
+    return new RunoutJoint(part, part / arm, stickOutM);
+  }
+
+  private static double dirt(JobContext context, ClampingFamily family) {
+    boolean dirty =
+        family.gripModel() == GripModel.COLLET
+            ? context.job.shop().colletCondition() == ColletCondition.USED
+            : context.job.shop().shankCondition() == ShankCondition.OILY;
+    return dirty ? family.dirtyTirFactor() : 1;
+  }
+}

@@ -1,0 +1,102 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.job.Job;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.Spread;
+
+/**
+ * Lowest rated speed of an assembly and what sets it. The bending frequency joins only if it is
+ * below the others, so that it need not be solved where a lower bound already clears it.
+ *
+ * @param medianRadPerS lowest of the medians
+ * @param safeRadPerS lowest at the asked confidence
+ * @param governedBy code of what sets {@code safeRadPerS}
+ * @param basis source key of it
+ */
+record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, String basis) {
+
+  static SpeedLimits of(JobContext context, Body body, double stickOutM) {
+    Job job = context.job;
+    HolderBody holder = body.holder();
+    Collector lowest = new Collector(1 - job.preferences().confidence());
+    lowest.exact(job.machine().maxSpindleSpeedRadPerS(), "machine-speed", "given");
+    if (!job.machine().speedGiven()) {
+      SpindleInterface spindle = holder.spindleInterface();
+      boolean face = holder.faceContact() && job.machine().faceContact();
+      lowest.spread(
+          face ? spindle.faceRatedSpeedRadPerS() : spindle.nativeRatedSpeedRadPerS(),
+          "interface-speed",
+          spindle.limitsSourceKey());
+    }
+    double marked = holder.ratings().maxSpeedRadPerS();
+    if (Double.isNaN(marked)) {
+      double scale = boreScale(context, holder);
+      lowest.spread(
+          holder.family().speedCeilingRadPerS().scaled(scale),
+          "holder-speed",
+          holder.family().sourceKey());
+      ColletSize collet = holder.colletSize();
+      if (collet != null) {
+        lowest.spread(collet.maxSpeedRadPerS(), "collet-speed", collet.sourceKey());
+      }
+    } else {
+      lowest.exact(marked, "marked-speed", "given");
+    }
+    lowest.exact(job.tool().maxSpindleSpeedRadPerS(), "cutter-speed", "given");
+    bending(context, body, stickOutM, lowest);
+    return new SpeedLimits(lowest.median, lowest.safe, lowest.governedBy, lowest.basis);
+  }
+
+  private static void bending(JobContext context, Body body, double stickOutM, Collector lowest) {
+    double share = context.models.data().practice("firstModeShareOfToothPassing");
+    double bound = share * Stack.firstFrequencyBoundRadPerS(context, body, stickOutM);
+    if (bound >= lowest.median && bound >= lowest.safe) {
+      return;
+    }
+    double solved = share * Stack.firstFrequencyRadPerS(context, body, stickOutM);
+    lowest.exact(solved, "bending-frequency", "beam-theory");
+  }
+
+  /** The usual ceiling of the family at this bore: falls with the square root above 12 mm. */
+  static double familyCeilingRadPerS(JobContext context, HolderBody holder) {
+    return holder.family().speedCeilingRadPerS().median() * boreScale(context, holder);
+  }
+
+  private static double boreScale(JobContext context, HolderBody holder) {
+    double reference = context.models.data().practice("boreSpeedReferenceM");
+    return Math.sqrt(reference / Math.max(reference, holder.boreM()));
+  }
+
+  private static final class Collector {
+    private final double lowerTail;
+    private double median = Double.POSITIVE_INFINITY;
+    private double safe = Double.POSITIVE_INFINITY;
+    private String governedBy = "";
+    private String basis = "";
+
+    Collector(double lowerTail) {
+      this.lowerTail = lowerTail;
+    }
+
+    void spread(Spread limit, String code, String source) {
+      Quantiles quantiles = Models.quantiles(limit);
+      take(quantiles.median(), quantiles.quantile(lowerTail), code, source);
+    }
+
+    void exact(double limit, String code, String source) {
+      take(limit, limit, code, source);
+    }
+
+    private void take(double middle, double low, String code, String source) {
+      median = Math.min(median, middle);
+      if (low < safe) {
+        safe = low;
+        governedBy = code;
+        basis = source;
+      }
+    }
+  }
+}

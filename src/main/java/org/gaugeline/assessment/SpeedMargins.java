@@ -1,0 +1,123 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Ratings;
+import org.gaugeline.mechanics.balance.BalanceGrade;
+import org.gaugeline.mechanics.balance.SeatEccentricity;
+import org.gaugeline.mechanics.balance.Unbalance;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.mechanics.spread.StandardNormal;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.Spread;
+
+/** The margins of speed: the lowest rated speed, and the force of the residual unbalance. */
+final class SpeedMargins {
+  private SpeedMargins() {}
+
+  static void add(
+      JobContext context, Body body, Geometry geometry, SpeedLimits limits, List<Margin> margins) {
+    ratedSpeed(context, limits, margins);
+    unbalance(context, body, geometry, margins);
+  }
+
+  private static void ratedSpeed(JobContext context, SpeedLimits limits, List<Margin> margins) {
+    double asked = context.job.operation().spindleSpeedRadPerS();
+    Quantiles spread =
+        new Quantiles(lowerTail(context, limits), limits.medianRadPerS(), limits.medianRadPerS());
+    margins.add(
+        new Margin(
+            Pair.SPINDLE_SPEED,
+            asked,
+            asked,
+            limits.medianRadPerS(),
+            limits.safeRadPerS(),
+            asked <= spread.p05() && spread.p05() == spread.median()
+                ? 1
+                : spread.probabilityAtLeast(asked),
+            List.of(limits.basis())));
+  }
+
+  /** The 5 % point that a log-normal through median and confident value would have. */
+  private static double lowerTail(JobContext context, SpeedLimits limits) {
+    double z = StandardNormal.quantile(context.job.preferences().confidence());
+    double ratio = limits.safeRadPerS() / limits.medianRadPerS();
+    return z <= 0
+        ? limits.medianRadPerS()
+        : limits.medianRadPerS() * Math.pow(ratio, StandardNormal.Z95 / z);
+  }
+
+  private static void unbalance(
+      JobContext context, Body body, Geometry geometry, List<Margin> margins) {
+    double omega = context.job.operation().spindleSpeedRadPerS();
+    double cap = context.models.data().practice("balanceGradeCapMPerS");
+    double capacity =
+        Unbalance.centrifugalForceN(
+            new BalanceGrade(cap).permissibleUnbalanceKgM(geometry.massKg(), omega), omega);
+    Quantiles force =
+        unbalanceKgM(context, body, geometry.massKg()).scale(Unbalance.centrifugalForceN(1, omega));
+    margins.add(
+        new Margin(
+            Pair.UNBALANCE_FORCE,
+            force.median(),
+            force.quantile(context.job.preferences().confidence()),
+            capacity,
+            capacity,
+            force.probabilityAtMost(capacity),
+            List.of(context.models.data().practiceRow("balanceGradeCapMPerS").sourceKey())));
+  }
+
+  static double unbalanceKgM(double residualKgM, double massKg, double seatTirM) {
+    double seat = SeatEccentricity.ofTir(seatTirM).unbalanceKgM(massKg);
+    return new Unbalance(residualKgM, seat).typicalKgM();
+  }
+
+  static Spread seatTirM(JobContext context, HolderBody holder) {
+    SpindleInterface spindle = holder.spindleInterface();
+    boolean face = context.gainsFace(holder);
+    return face ? spindle.faceSeatTirM() : spindle.nativeSeatTirM();
+  }
+
+  /**
+   * Residual unbalance of the assembly: measured, marked, balanced by the shop, or as delivered.
+   */
+  static double residualKgM(JobContext context, Body body, double massKg) {
+    Ratings ratings = body.holder().ratings();
+    if (!Double.isNaN(ratings.residualUnbalanceKgM())) {
+      return ratings.residualUnbalanceKgM();
+    }
+    if (!Double.isNaN(ratings.balanceGradeMPerS())
+        && !Double.isNaN(ratings.balanceSpeedRadPerS())) {
+      return new BalanceGrade(ratings.balanceGradeMPerS())
+          .permissibleUnbalanceKgM(massKg, ratings.balanceSpeedRadPerS());
+    }
+    double delivered =
+        massKg * body.holder().family().residualUnbalanceM()
+            + body.holder().spindleInterface().seatUnbalanceKgM()
+                * context.models.data().practice("seatUnbalanceLeftShare");
+    if (context.job.shop().balancer()) {
+      double fine =
+          new BalanceGrade(context.models.data().practice("balanceGradeFineMPerS"))
+              .permissibleUnbalanceKgM(
+                  massKg, context.models.data().practice("balanceSpeedFineRadPerS"));
+      return Math.min(fine, delivered);
+    }
+    return delivered;
+  }
+
+  /** Speed at which the unbalance force reaches its cap: ω = G·m/U. */
+  static double unbalanceLimitRadPerS(JobContext context, Appraisal appraisal) {
+    double mass = appraisal.geometry().massKg();
+    Quantiles unbalance = unbalanceKgM(context, appraisal.body(), mass);
+    return new BalanceGrade(context.models.data().practice("balanceGradeCapMPerS"))
+        .angularVelocityRadPerS(unbalance.quantile(context.job.preferences().confidence()), mass);
+  }
+
+  private static Quantiles unbalanceKgM(JobContext context, Body body, double massKg) {
+    double residual = residualKgM(context, body, massKg);
+    Spread seat = seatTirM(context, body.holder());
+    double median = unbalanceKgM(residual, massKg, seat.median());
+    double upper = unbalanceKgM(residual, massKg, seat.p95());
+    return new Quantiles(median * median / upper, median, upper);
+  }
+}

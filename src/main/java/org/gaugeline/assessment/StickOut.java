@@ -1,0 +1,52 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.assembly.Assembly;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.mechanics.reach.Obstacle;
+import org.gaugeline.mechanics.reach.WallReach;
+import org.gaugeline.reference.ColletSize;
+
+/**
+ * Chooses how far the tool stands out: the shortest length that clears everything with room to
+ * spare, as long as enough shank is gripped. Flutes and neck are never clamped.
+ */
+final class StickOut {
+  private static final double STEP_M = 0.5e-3;
+  private static final double LEAST_INSIDE_M = 1e-4;
+
+  private StickOut() {}
+
+  static Assembly choose(JobContext context, Body body) {
+    HolderBody holder = body.holder();
+    double overall = context.job.tool().overallLengthM();
+    double shortest = Math.max(context.leastStickOutM, overall - holder.maxInsertionM());
+    double longest = overall - holder.minInsertionM();
+    double clearance = context.job.feature().wallClearanceM();
+    double needed = Math.max(shortest, clearing(context, body, clearance));
+    double roomy = Math.max(shortest, clearing(context, body, Pair.GAP.fullRatio() * clearance));
+    double wellGripped = overall - Pair.INSERTION.fullRatio() * holder.minInsertionM();
+    double stickOut = Math.max(needed, Math.min(stepUp(roomy), wellGripped));
+    return at(context, holder, Math.max(shortest, Math.min(stickOut, longest)));
+  }
+
+  /** The assembly at a given stick-out; the gripped length follows from the tool's length. */
+  static Assembly at(JobContext context, HolderBody holder, double stickOutM) {
+    double overall = context.job.tool().overallLengthM();
+    double held = Math.max(LEAST_INSIDE_M, overall - stickOutM);
+    ColletSize collet = holder.colletSize();
+    double grips = collet == null ? holder.maxInsertionM() : collet.colletLengthM();
+    return new Assembly(holder, stickOutM, Math.min(held, grips));
+  }
+
+  private static double clearing(JobContext context, Body body, double clearanceM) {
+    double need = 0;
+    for (Obstacle obstacle : context.obstacles) {
+      need = Math.max(need, WallReach.requiredStickOutM(body.fromNose(), obstacle, clearanceM));
+    }
+    return need;
+  }
+
+  private static double stepUp(double stickOutM) {
+    return Math.ceil(stickOutM / STEP_M - 1e-6) * STEP_M;
+  }
+}
