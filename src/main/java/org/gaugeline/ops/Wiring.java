@@ -6,6 +6,7 @@ import jakarta.inject.Singleton;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.gaugeline.advice.Advisor;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.http.Catalogue;
 import org.gaugeline.http.RecommendationEngine;
@@ -43,7 +44,7 @@ public class Wiring {
   @Produces
   @Singleton
   RecommendationEngine engine(ReferenceData data, HolderCatalogue holders) {
-    return new ProvisionalEngine(data, holders);
+    return new Advisor(data, holders)::recommend;
   }
 
   @Produces
