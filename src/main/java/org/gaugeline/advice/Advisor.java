@@ -31,7 +31,7 @@ public final class Advisor {
   private final Candidates candidates;
   private final ReferenceData data;
   private final Models models;
-  private final Map<HolderBody, Body> bodies = new IdentityHashMap<>();
+  private final IdentityHashMap<HolderBody, Body> bodies = new IdentityHashMap<>();
 
   public Advisor(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;

@@ -24,7 +24,7 @@ final class Explanation {
   private final Candidates.Composed composed;
   private final Ranking ranking;
   private final LimitSolver limits;
-  private final Map<Weighed, String> ids = new IdentityHashMap<>();
+  private final IdentityHashMap<Weighed, String> ids = new IdentityHashMap<>();
 
   Explanation(
       JobContext context, ReferenceData data, Candidates.Composed composed, Ranking ranking) {

@@ -12,8 +12,8 @@ import org.gaugeline.assessment.Standing;
 import org.gaugeline.job.RankBy;
 
 /**
- * Orders what was weighed: by standing first, then by fit or by cost; what is still equal by price
- * and then by name, so that no order of input shows.
+ * Orders what was weighed: by standing first, then by fit or by cost; what is still equal by price,
+ * then the shorter and stiffer first, then by name, so that no order of input shows.
  *
  * @param all everything weighed, best first
  * @param shown the assemblies to name, at most two of a family so that the choice is one of ways to
@@ -67,7 +67,12 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
           case FIT -> fit.thenComparing(price);
           case COST -> cost.thenComparing(fit);
         };
-    return standing.thenComparing(chosen).thenComparing(w -> w.candidate().holder().ref());
+    Comparator<Weighed> shorter =
+        Comparator.comparingDouble(w -> w.candidate().holder().projectionM());
+    return standing
+        .thenComparing(chosen)
+        .thenComparing(shorter)
+        .thenComparing(w -> w.candidate().holder().ref());
   }
 
   /** Scores closer than this are one score: the models do not tell them apart. */

@@ -28,11 +28,12 @@ final class Allowances {
 
   /**
    * Size error that runout and deflection may use: a share of the tolerance. A surface that is cut
-   * again later must only stay within the stock left for that pass.
+   * again later must only leave that pass something to cut everywhere: half of its stock.
    */
   static double sizeErrorM(Job job, ReferenceData data) {
     double share = data.practice("toleranceShareRunoutDeflection");
-    return share * Math.max(job.feature().toleranceBandM(), stockM(job.operation().stage(), data));
+    return Math.max(
+        share * job.feature().toleranceBandM(), stockM(job.operation().stage(), data) / 2);
   }
 
   private static double stockM(Stage stage, ReferenceData data) {

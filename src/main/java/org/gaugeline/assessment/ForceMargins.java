@@ -11,7 +11,7 @@ final class ForceMargins {
 
   static void add(JobContext context, Held held, CutForces forces, List<Margin> margins) {
     sizeError(context, held, forces, margins);
-    grip(context, held.grip(), forces, margins);
+    addGrip(context, held.grip(), forces, margins);
   }
 
   /** Runout moves a milled wall by half of itself and widens a hole by all of it. */
@@ -71,7 +71,8 @@ final class ForceMargins {
     return both.scale(force).times(Models.quantiles(context.forceSpread));
   }
 
-  private static void grip(
+  /** Slip, pull-out and push-in alone. */
+  static void addGrip(
       JobContext context, GripCapacity grip, CutForces forces, List<Margin> margins) {
     double safety = context.safety;
     List<String> basis = List.of(grip.basis());
@@ -94,19 +95,14 @@ final class ForceMargins {
     }
   }
 
-  /** Axial friction left beside a torque: √(F² − (2M/d)²), with the positive stop's push added. */
+  /** Axial hold beside a torque: the stop, or friction √(F² − (2M/d)²). */
   private static Quantiles axialLeft(JobContext context, GripCapacity grip, double torqueNm) {
     double used = 2 * torqueNm / context.job.tool().shankDiameterM();
     Quantiles force = grip.frictionForceN();
     Quantiles friction =
         new Quantiles(left(force.p05(), used), left(force.median(), used), left(force.p95(), used));
     Quantiles stop = grip.stopAxialN();
-    return stop == null
-        ? friction
-        : new Quantiles(
-            friction.p05() + stop.p05(),
-            friction.median() + stop.median(),
-            friction.p95() + stop.p95());
+    return stop == null ? friction : stop;
   }
 
   private static double left(double forceN, double usedN) {

@@ -109,7 +109,7 @@ final class Gates {
   }
 
   private void bending(Body body, Geometry geometry) {
-    double moment = context.forces.peakRadialForceN() * geometry.gaugeLengthM();
+    double moment = InterfaceBending.momentNm(context, context.forces, geometry.gaugeLengthM());
     InterfaceBending bending = InterfaceBending.of(context, body.holder());
     Severity severity = bending.severity(moment);
     if (severity != null) {

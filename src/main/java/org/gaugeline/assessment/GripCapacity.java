@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * What a holder grips a shank with, at speed, warm, as clean as stated.
  *
  * @param frictionForceN friction between shank and holder, N: torque is that times d/2
- * @param stopTorqueNm positive stop in rotation; null without one
- * @param stopAxialN positive stop along the axis, out of the holder; null without one
+ * @param stopTorqueNm positive stop in rotation with the friction beside it; null without a stop
+ * @param stopAxialN the same along the axis, out of the holder; null without a stop
  * @param basis source key of the decisive value
  */
 record GripCapacity(
@@ -181,9 +181,14 @@ record GripCapacity(
         preload.scale(2 * screwArea * shank.flats()).times(friction(context, holder));
     return new GripCapacity(
         friction,
-        new Quantiles(low.torqueNm(), middle.torqueNm(), high.torqueNm()),
-        new Quantiles(low.axialForceN(), middle.axialForceN(), high.axialForceN()),
+        beside(friction.scale(d / 2), low.torqueNm(), middle.torqueNm(), high.torqueNm()),
+        beside(friction, low.axialForceN(), middle.axialForceN(), high.axialForceN()),
         models.data().practiceRow("flatBearingStressPa").sourceKey());
+  }
+
+  /** The stop carries what friction leaves, so both add. */
+  private static Quantiles beside(Quantiles friction, double low, double middle, double high) {
+    return new Quantiles(friction.p05() + low, friction.median() + middle, friction.p95() + high);
   }
 
   private static SideLock sideLock(

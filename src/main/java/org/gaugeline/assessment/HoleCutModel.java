@@ -16,6 +16,9 @@ import org.gaugeline.reference.ReferenceData;
  * from their inequality, taken as a share of the tangential force.
  */
 final class HoleCutModel implements CutModel {
+  /** Lips and margins centre the tool in its own hole: no wall pushes it off. */
+  private static final double GUIDED_BY_THE_HOLE = 0;
+
   private final Job job;
   private final SpecificForce force;
   private final ReferenceData data;
@@ -78,7 +81,7 @@ final class HoleCutModel implements CutModel {
         loads.thrustN(),
         2 * loads.torqueNm() / job.tool().shankDiameterM(),
         loads.thrustN(),
-        side);
+        GUIDED_BY_THE_HOLE);
   }
 
   @Override

@@ -1,13 +1,12 @@
 package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.job.Job;
 import org.gaugeline.mechanics.balance.TaperSeat;
 import org.gaugeline.mechanics.joint.FaceContact;
-import org.gaugeline.mechanics.joint.SpindleContact;
 import org.gaugeline.mechanics.joint.TaperContact;
 import org.gaugeline.mechanics.joint.ThreeSurfaceContact;
 import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.InterfaceKind;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.SpindleInterface;
 import org.jspecify.annotations.Nullable;
@@ -22,25 +21,32 @@ record InterfaceBending(double onsetNm, double fullNm) {
   private static final double WARNING_RATIO = 1.5;
 
   static InterfaceBending of(JobContext context, HolderBody holder) {
-    Job.Machine machine = context.job.machine();
     ReferenceData data = context.models.data();
     SpindleInterface spindle = holder.spindleInterface();
-    double force = machine.clampingForceN().median();
-    ContactMode mode = machine.contact(holder.faceContact());
-    SpindleContact contact =
+    double force = context.job.machine().clampingForceN().median();
+    ContactMode mode = context.job.machine().contact(holder.faceContact());
+    if (mode == ContactMode.TAPER_ONLY) {
+      TaperContact taper = taper(force, spindle, data);
+      return new InterfaceBending(taper.openingMomentNm(), taper.endContactMomentNm());
+    }
+    FaceContact face = face(force, spindle);
+    TaperContact taper = taper(force * (1 - spindle.faceShare()), spindle, data);
+    double onset =
         switch (mode) {
-          case TAPER_ONLY -> taper(force, spindle, data);
-          case TAPER_AND_FACE -> face(force, spindle);
-          case THREE_SURFACE -> threeSurface(force, spindle, data);
+          case TAPER_AND_FACE ->
+              // a hollow taper's own share is left out, which errs on the safe side
+              spindle.kind() == InterfaceKind.STEEP_TAPER
+                  ? face.openingMomentNm() + taper.openingMomentNm()
+                  : face.openingMomentNm();
+          case THREE_SURFACE -> threeSurface(force, face, spindle, data).openingMomentNm();
+          case TAPER_ONLY -> taper.openingMomentNm();
         };
-    double onset = contact.openingMomentNm();
-    // full lift-off is known for a face; elsewhere the same ratio to the onset is taken
-    FaceContact face = mode == ContactMode.TAPER_ONLY ? null : face(force, spindle);
-    double ratio =
-        face == null
-            ? data.practice("taperFullOverOnset")
-            : face.liftOffMomentNm() / face.openingMomentNm();
-    return new InterfaceBending(onset, onset * ratio);
+    return new InterfaceBending(onset, face.liftOffMomentNm() + taper.endContactMomentNm());
+  }
+
+  /** Moment at the gauge plane: the lateral force acts in the middle of the cut. */
+  static double momentNm(JobContext context, CutForces forces, double gaugeLengthM) {
+    return forces.peakRadialForceN() * (gaugeLengthM - context.job.operation().axialDepthM() / 2);
   }
 
   private static FaceContact face(double force, SpindleInterface spindle) {
@@ -48,20 +54,27 @@ record InterfaceBending(double onsetNm, double fullNm) {
         force * spindle.faceShare(), spindle.faceOuterDiameterM(), spindle.faceInnerDiameterM());
   }
 
-  private static TaperContact taper(double force, SpindleInterface spindle, ReferenceData data) {
+  private static TaperContact taper(double forceN, SpindleInterface spindle, ReferenceData data) {
+    double halfAngle =
+        switch (spindle.kind()) {
+          case STEEP_TAPER -> TaperSeat.STEEP_HALF_ANGLE_RAD;
+          case HOLLOW_TAPER -> data.practice("hollowTaperHalfAngleRad");
+          case POLYGON_TAPER -> data.practice("polygonTaperHalfAngleRad");
+          case BALL_TRACK_TAPER -> data.practice("ballTrackHalfAngleRad");
+        };
     return new TaperContact(
-        force,
+        forceN,
         spindle.taperLengthM(),
         data.practice("taperContactLengthRatio"),
-        TaperSeat.STEEP_HALF_ANGLE_RAD,
+        halfAngle,
         data.practice("taperSeatFriction"));
   }
 
   private static ThreeSurfaceContact threeSurface(
-      double force, SpindleInterface spindle, ReferenceData data) {
+      double forceN, FaceContact face, SpindleInterface spindle, ReferenceData data) {
     return new ThreeSurfaceContact(
-        face(force, spindle),
-        force * (1 - spindle.faceShare()),
+        face,
+        forceN * (1 - spindle.faceShare()),
         spindle.taperLengthM() * data.practice("ballTrackZoneDistanceRatio"),
         data.practice("ballTrackHalfAngleRad"),
         data.practice("taperSeatFriction"));

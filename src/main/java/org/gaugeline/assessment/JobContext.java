@@ -178,7 +178,10 @@ public final class JobContext {
 
   ToolFlexibility tool(double stickOutM) {
     return tools.computeIfAbsent(
-        stickOutM, s -> ToolFlexibility.of(job.tool(), toolMaterial, s, models));
+        stickOutM,
+        s ->
+            ToolFlexibility.of(
+                job.tool(), toolMaterial, s, job.operation().axialDepthM() / 2, models));
   }
 
   /** The loads as they are reported. */

@@ -100,21 +100,43 @@ public final class LimitSolver {
   private @Nullable String forceFault(Held held, CutForces forces, double omegaRadPerS) {
     List<Margin> margins = new ArrayList<>(6);
     ForceMargins.add(context, held, forces, margins);
+    String fault = firstFault(margins);
+    if (fault != null) {
+      return fault;
+    }
+    double moment = InterfaceBending.momentNm(context, forces, held.assembly().gaugeLengthM());
+    return moment > InterfaceBending.of(context, held.body().holder()).fullNm()
+        ? "interface-bending"
+        : driveFault(forces, omegaRadPerS);
+  }
+
+  /** What speed can break: grip lost to it, torque and power of the spindle. */
+  private @Nullable String speedFault(Held held, CutForces forces, double omegaRadPerS) {
+    String fault = gripFault(held, forces);
+    return fault == null ? driveFault(forces, omegaRadPerS) : fault;
+  }
+
+  private @Nullable String gripFault(Held held, CutForces forces) {
+    List<Margin> margins = new ArrayList<>(3);
+    ForceMargins.addGrip(context, held.grip(), forces, margins);
+    return firstFault(margins);
+  }
+
+  private @Nullable String driveFault(CutForces forces, double omegaRadPerS) {
+    Job.Machine machine = context.job.machine();
+    if (forces.torqueNm() <= Gates.availableTorqueNm(machine, omegaRadPerS)) {
+      return null;
+    }
+    return forces.torqueNm() * omegaRadPerS > machine.powerW() ? "spindle-power" : "spindle-torque";
+  }
+
+  private static @Nullable String firstFault(List<Margin> margins) {
     for (Margin margin : margins) {
       if (margin.ratio() < 1) {
         return margin.pair().id();
       }
     }
-    Job.Machine machine = context.job.machine();
-    if (forces.torqueNm() > Gates.availableTorqueNm(machine, omegaRadPerS)) {
-      return forces.torqueNm() * omegaRadPerS > machine.powerW()
-          ? "spindle-power"
-          : "spindle-torque";
-    }
-    double moment = forces.peakRadialForceN() * held.assembly().gaugeLengthM();
-    return moment > InterfaceBending.of(context, held.body().holder()).fullNm()
-        ? "interface-bending"
-        : null;
+    return null;
   }
 
   private Limit spindleSpeed(Appraisal appraisal, Held held) {
@@ -122,12 +144,17 @@ public final class LimitSolver {
     double fastest = Math.min(rated, SpeedMargins.unbalanceLimitRadPerS(context, appraisal));
     String governedBy =
         fastest < rated ? Pair.UNBALANCE_FORCE.id() : appraisal.speedLimits().governedBy();
+    // a grip that fails at rest is not speed's doing: slowing down would not mend it
+    boolean holdsAtRest =
+        gripFault(Held.of(context, held.body(), held.assembly(), 0), context.forces) == null;
     return search(
         fastest,
         governedBy,
         omega ->
-            forceFault(
-                Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega));
+            holdsAtRest
+                ? speedFault(
+                    Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega)
+                : driveFault(forcesAt(omega), omega));
   }
 
   /** Forces at another speed: never less than they are, since the force falls with speed. */
@@ -191,12 +218,7 @@ public final class LimitSolver {
         return gate.code();
       }
     }
-    for (Margin margin : appraisal.margins()) {
-      if (margin.ratio() < 1) {
-        return margin.pair().id();
-      }
-    }
-    return null;
+    return firstFault(appraisal.margins());
   }
 
   private Limit featureDepth(Appraisal appraisal) {

@@ -25,7 +25,7 @@ final class Prediction {
         torque.p05(),
         axial.median(),
         axial.p05(),
-        held.complianceMPerN().median(),
+        Stack.tipComplianceMPerN(context, appraisal.body(), appraisal.assembly().stickOutM()),
         ForceMargins.deflection(context, held, context.forces).median(),
         Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
         context.models.data().practice("dampingRatio")

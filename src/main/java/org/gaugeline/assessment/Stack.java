@@ -19,48 +19,66 @@ final class Stack {
   private Stack() {}
 
   /**
-   * Tip compliance, m/N, at chosen quantiles of the joints' stiffness.
+   * Compliance under a lateral force at a height above the tip, m/N, at chosen stiffness of the
+   * joints.
    *
-   * <p>C = 1/k_s + L_g²/k_θs + h + 2·l·s + p·s² + 1/k_t + s²/k_θt + C_tool(s), with s the
-   * stick-out, L_g the gauge length and h, l, p the flexibility of the holder at its front face.
+   * <p>C = 1/k_s + A_g²/k_θs + h + 2·l·A + p·A² + 1/k_t + A²/k_θt + C_tool, with A the arm from the
+   * holder's front face and A_g that from the gauge plane to the force, and h, l, p the flexibility
+   * of the holder at its front face.
    */
-  static double tipComplianceMPerN(
-      JobContext context, Body body, double stickOutM, double spindleFactor, double toolFactor) {
+  private static double complianceMPerN(
+      JobContext context,
+      Body body,
+      double armM,
+      double toolMPerN,
+      double spindleFactor,
+      double toolFactor) {
     HolderBody holder = body.holder();
     SpindleInterface spindle = holder.spindleInterface();
-    double gaugeLength = holder.projectionM() + stickOutM;
+    double gaugeArm = holder.projectionM() + armM;
     double spindleJoint =
         1 / (spindle.translationNPerM().median() * spindleFactor)
-            + gaugeLength * gaugeLength / (rotation(context, holder).median() * spindleFactor);
-    double body0 =
+            + gaugeArm * gaugeArm / (rotation(context, holder).median() * spindleFactor);
+    double front =
         body.frontFlexibilityMPerN()
-            + 2 * body.frontCouplingRadPerN() * stickOutM
-            + body.frontRotationRadPerNm() * stickOutM * stickOutM;
+            + 2 * body.frontCouplingRadPerN() * armM
+            + body.frontRotationRadPerNm() * armM * armM;
     double toolJoint =
         1 / (jointTranslation(context, holder) * toolFactor)
-            + stickOutM * stickOutM / (jointRotation(context, holder) * toolFactor);
-    return spindleJoint + body0 + toolJoint + context.tool(stickOutM).tipComplianceMPerN();
+            + armM * armM / (jointRotation(context, holder) * toolFactor);
+    return spindleJoint + front + toolJoint + toolMPerN;
   }
 
-  /** Tip compliance at the median and the spread that the joints give it. */
+  /** Tip compliance at the median stiffness of the joints, m/N. */
+  static double tipComplianceMPerN(JobContext context, Body body, double stickOutM) {
+    return complianceMPerN(
+        context, body, stickOutM, context.tool(stickOutM).tipComplianceMPerN(), 1, 1);
+  }
+
+  /** Compliance in the middle of the cut, with the spread that the joints give it. */
   static Quantiles compliance(JobContext context, Body body, double stickOutM) {
-    double median = tipComplianceMPerN(context, body, stickOutM, 1, 1);
+    ToolFlexibility tool = context.tool(stickOutM);
+    double arm = stickOutM - tool.cutHeightM();
+    double own = tool.cutComplianceMPerN();
+    double median = complianceMPerN(context, body, arm, own, 1, 1);
     Spread rotation = rotation(context, body.holder());
     Quantiles kappa = context.models.practice("jointRotationKappa");
-    double softSpindle =
-        tipComplianceMPerN(context, body, stickOutM, rotation.p05() / rotation.median(), 1)
-            - median;
-    double softTool =
-        tipComplianceMPerN(context, body, stickOutM, 1, kappa.p05() / kappa.median()) - median;
-    double stiffSpindle =
-        median
-            - tipComplianceMPerN(context, body, stickOutM, rotation.p95() / rotation.median(), 1);
-    double stiffTool =
-        median - tipComplianceMPerN(context, body, stickOutM, 1, kappa.p95() / kappa.median());
+    double soft = rotation.p05() / rotation.median();
+    double stiff = rotation.p95() / rotation.median();
+    double softTool = kappa.p05() / kappa.median();
+    double stiffTool = kappa.p95() / kappa.median();
     return new Quantiles(
-        Math.max(median * 0.05, median - Math.hypot(stiffSpindle, stiffTool)),
+        Math.max(
+            median * 0.05,
+            median
+                - Math.hypot(
+                    median - complianceMPerN(context, body, arm, own, stiff, 1),
+                    median - complianceMPerN(context, body, arm, own, 1, stiffTool))),
         median,
-        median + Math.hypot(softSpindle, softTool));
+        median
+            + Math.hypot(
+                complianceMPerN(context, body, arm, own, soft, 1) - median,
+                complianceMPerN(context, body, arm, own, 1, softTool) - median));
   }
 
   static Spread rotation(JobContext context, HolderBody holder) {
@@ -97,7 +115,7 @@ final class Stack {
     builder.add(
         new ElasticJoint(jointTranslation(context, holder), jointRotation(context, holder)));
     ToolFlexibility.addTo(
-        builder, context.job.tool(), context.toolMaterial, stickOutM, context.models);
+        builder, context.job.tool(), context.toolMaterial, stickOutM, 0, context.models);
     return builder.toTip();
   }
 

@@ -10,13 +10,27 @@ import org.gaugeline.mechanics.beam.TipCompliance;
  * The tool in front of the holder at one stick-out: its own compliance and mass.
  *
  * @param tipComplianceMPerN compliance of the tip when clamped at the holder's front face
+ * @param cutComplianceMPerN the same for force and deflection in the middle of the cut
+ * @param cutHeightM height of the middle of the cut above the tip
  * @param massKg mass of the whole tool
  * @param centroidFromTipM centre of that mass above the tip
  */
-record ToolFlexibility(double tipComplianceMPerN, double massKg, double centroidFromTipM) {
+record ToolFlexibility(
+    double tipComplianceMPerN,
+    double cutComplianceMPerN,
+    double cutHeightM,
+    double massKg,
+    double centroidFromTipM) {
 
-  static ToolFlexibility of(Job.Tool tool, BeamMaterial material, double stickOutM, Models models) {
-    BeamChain free = addTo(BeamChain.fromBase(), tool, material, stickOutM, models).toTip();
+  static ToolFlexibility of(
+      Job.Tool tool, BeamMaterial material, double stickOutM, double cutHeightM, Models models) {
+    BeamChain free = addTo(BeamChain.fromBase(), tool, material, stickOutM, 0, models).toTip();
+    double height = Math.min(cutHeightM, 0.9 * Math.min(tool.fluteLengthM(), stickOutM));
+    double cutCompliance =
+        height <= 0
+            ? TipCompliance.of(free)
+            : TipCompliance.of(
+                addTo(BeamChain.fromBase(), tool, material, stickOutM, height, models).toTip());
     double inside = Math.max(0, tool.overallLengthM() - stickOutM);
     double insideMass =
         inside
@@ -29,16 +43,22 @@ record ToolFlexibility(double tipComplianceMPerN, double massKg, double centroid
     double freeCentroid = stickOutM - free.centroidM();
     return new ToolFlexibility(
         TipCompliance.of(free),
+        cutCompliance,
+        height,
         mass,
         (free.massKg() * freeCentroid + insideMass * (stickOutM + inside / 2)) / mass);
   }
 
-  /** Adds the protruding tool, holder's front face first: shank, neck, flutes. */
+  /**
+   * Adds the protruding tool, holder's front face first: shank, neck, flutes, the last without
+   * {@code cutOffM} at the tip.
+   */
   static BeamChain.Builder addTo(
       BeamChain.Builder builder,
       Job.Tool tool,
       BeamMaterial material,
       double stickOutM,
+      double cutOffM,
       Models models) {
     double flute = Math.min(tool.fluteLengthM(), stickOutM);
     double neck = Math.max(0, Math.min(tool.neckLengthM(), stickOutM) - flute);
@@ -52,6 +72,10 @@ record ToolFlexibility(double tipComplianceMPerN, double massKg, double centroid
     double ratio = models.data().practice("flutedDiameterRatio");
     return builder.add(
         BeamSegment.fluted(
-            flute, tool.diameterM(), ratio, models.data().practice("flutedAreaRatio"), material));
+            flute - cutOffM,
+            tool.diameterM(),
+            ratio,
+            models.data().practice("flutedAreaRatio"),
+            material));
   }
 }

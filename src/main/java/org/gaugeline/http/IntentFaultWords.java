@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.gaugeline.job.IntentFault;
+import org.gaugeline.quantity.SixDigits;
+import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.Word;
+import org.jspecify.annotations.Nullable;
 
 /** Words for what the engine finds wrong with an intent. */
 final class IntentFaultWords {
@@ -25,7 +28,7 @@ final class IntentFaultWords {
     // The engine's maps have no order of their own.
     fault.parameters().keySet().stream()
         .sorted()
-        .forEach(key -> parameters.put(key, fault.parameters().get(key)));
+        .forEach(key -> put(parameters, key, fault.parameters().get(key)));
     if (fault.code().equals("unknown-interface")) {
       parameters.put("nearest", Nearest.of(text(parameters.get("actual")), interfaceIds));
     }
@@ -34,6 +37,15 @@ final class IntentFaultWords {
         fault.code(),
         detail(fault.pointer(), fault.code(), parameters),
         parameters);
+  }
+
+  /** Lengths leave in millimetres. */
+  private static void put(Map<String, Object> parameters, String key, @Nullable Object value) {
+    if (value instanceof Double lengthM && UnitSuffix.findOf(key) == UnitSuffix.M) {
+      parameters.put(key + "m", SixDigits.round(UnitSuffix.MM.fromSi(lengthM)));
+    } else if (value != null) {
+      parameters.put(key, value);
+    }
   }
 
   private static String detail(String pointer, String code, Map<String, Object> parameters) {
@@ -46,7 +58,15 @@ final class IntentFaultWords {
               + " is not in the catalogue."
               + nearest(parameters)
               + " A material of your own needs kc11NPerMm2, mc and isoGroup.";
-      case "unknown-interface", "unknown-family", "unknown-ref" ->
+      case "operation-not-covered" ->
+          shown
+              + " is read, but not computed in this version. GET /v1/catalogue/operations lists"
+              + " what is.";
+      case "holder-not-estimable" ->
+          "Too little is said of this holder to estimate the rest"
+              + rest(parameters)
+              + ". Give projectionMm and profile.";
+      case "unknown-interface", "unknown-family", "unknown-holder" ->
           shown + " is not in the catalogue." + nearest(parameters);
       case "iso-group-needed" ->
           "isoGroup is required for a material that the catalogue lacks"
@@ -79,7 +99,7 @@ final class IntentFaultWords {
     return rest.isEmpty() ? "" : " (" + rest + ")";
   }
 
-  private static String text(@org.jspecify.annotations.Nullable Object value) {
+  private static String text(@Nullable Object value) {
     return value instanceof Word word
         ? word.id()
         : value instanceof Double number ? SchemaFaults.plain(number) : String.valueOf(value);

@@ -18,6 +18,7 @@ import java.io.IOException;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
+import org.gaugeline.reference.Material;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +47,8 @@ final class ResolvedWriter {
   private static void workpiece(JsonGenerator json, Job.Workpiece w, WireIntent.Workpiece asked)
       throws IOException {
     json.writeObjectFieldStart("workpiece");
-    json.writeStringField("material", w.name());
+    Material material = w.material();
+    json.writeStringField("material", material == null ? w.name() : material.id());
     member(json, "hardnessHb", w.hardnessHb());
     member(json, "kc11NPerMm2", w.kc11Pa().median(), N_PER_MM2);
     member(json, "mc", w.mc());

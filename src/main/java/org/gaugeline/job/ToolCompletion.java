@@ -28,7 +28,7 @@ final class ToolCompletion {
     ShankForm form =
         assumptions.given(
             asked.shankForm(), "/tool/shank/form", ShankForm.CYLINDRICAL, "plain-shank", PRACTICE);
-    ShankSize size = shankFor(asked.kind(), diameter, asked.shankDiameterM());
+    ShankSize size = shankFor(diameter, asked.shankDiameterM());
     double shankDiameter =
         assumptions.given(
             asked.shankDiameterM(),
@@ -145,7 +145,7 @@ final class ToolCompletion {
   }
 
   /** The standard shank of that diameter, or the next larger one than the tool. */
-  private ShankSize shankFor(ToolKind kind, double diameterM, @Nullable Double shankM) {
+  private ShankSize shankFor(double diameterM, @Nullable Double shankM) {
     double wanted = shankM == null ? Math.min(diameterM, 0.032) : shankM;
     ShankSize best = null;
     for (ShankSize size : data.shankSizes()) {

@@ -25,7 +25,7 @@ final class Sentence {
 
   private record Slot(Placeholder placeholder) implements Part {}
 
-  private record Optional(Part[] parts) implements Part {}
+  private record Optional(List<Part> parts) implements Part {}
 
   /**
    * Parses a template.
@@ -48,7 +48,7 @@ final class Sentence {
       }
       List<Part> inner = new ArrayList<>();
       slots(template.substring(open + 1, close), inner);
-      parts.add(new Optional(inner.toArray(new Part[0])));
+      parts.add(new Optional(List.copyOf(inner)));
       at = close + 1;
     }
     return new Sentence(parts);
@@ -98,7 +98,7 @@ final class Sentence {
     }
   }
 
-  private static boolean allThere(Part[] parts, Filling filling) {
+  private static boolean allThere(List<Part> parts, Filling filling) {
     for (Part part : parts) {
       if (part instanceof Slot slot && !filling.has(slot.placeholder())) {
         return false;

@@ -1,5 +1,8 @@
 package org.gaugeline.wording;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.quantity.TextNumber;
 import org.gaugeline.quantity.TextUnits;
@@ -24,17 +27,18 @@ record ShownUnit(String label, double perSi, int digits) {
   private static final ShownUnit FAHRENHEIT = new ShownUnit(" °F", 1.8, FEW);
   private static final ShownUnit DEGREE = new ShownUnit("°", UnitSuffix.DEG.fromSi(1), FEW);
 
-  private static final ShownUnit[] METRIC_BY_MEASURE = byMeasure(TextUnits.METRIC);
-  private static final ShownUnit[] INCH_BY_MEASURE = byMeasure(TextUnits.INCH);
+  private static final Map<Measure, ShownUnit> METRIC_BY_MEASURE = byMeasure(TextUnits.METRIC);
+  private static final Map<Measure, ShownUnit> INCH_BY_MEASURE = byMeasure(TextUnits.INCH);
 
   static ShownUnit of(Measure measure, TextUnits units) {
-    return (units == TextUnits.INCH ? INCH_BY_MEASURE : METRIC_BY_MEASURE)[measure.ordinal()];
+    return Objects.requireNonNull(
+        (units == TextUnits.INCH ? INCH_BY_MEASURE : METRIC_BY_MEASURE).get(measure));
   }
 
-  private static ShownUnit[] byMeasure(TextUnits units) {
-    ShownUnit[] shown = new ShownUnit[Measure.values().length];
+  private static Map<Measure, ShownUnit> byMeasure(TextUnits units) {
+    Map<Measure, ShownUnit> shown = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
-      shown[measure.ordinal()] = choose(measure, units);
+      shown.put(measure, choose(measure, units));
     }
     return shown;
   }

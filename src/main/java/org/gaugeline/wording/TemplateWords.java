@@ -29,10 +29,9 @@ public final class TemplateWords implements Words {
 
   @Override
   public String reason(Reason reason, Job job) {
-    Sentence[] variants = sentences.reasons().get(reason.code());
-    return variants == null
-        ? plain(reason.code())
-        : variants[Variant.of(reason).ordinal()].with(NumberFilling.of(reason, job));
+    Map<Variant, Sentence> variants = sentences.reasons().get(reason.code());
+    Sentence sentence = variants == null ? null : variants.get(Variant.of(reason));
+    return sentence == null ? plain(reason.code()) : sentence.with(NumberFilling.of(reason, job));
   }
 
   @Override
@@ -68,11 +67,6 @@ public final class TemplateWords implements Words {
   @Override
   public String limit(Limit limit, Job job) {
     return say(sentences.limits(), limit.governedBy(), NumberFilling.none(job));
-  }
-
-  /** Whether the pointer has a name of its own in the templates. */
-  boolean names(String pointer) {
-    return sentences.members().containsKey(pointer);
   }
 
   private Member member(String pointer) {

@@ -31,7 +31,7 @@ final class Templates {
 
   /** All sentences by kind and code. */
   record Sentences(
-      Map<String, Sentence[]> reasons,
+      Map<String, Map<Variant, Sentence>> reasons,
       Map<String, Sentence> cautions,
       Map<String, Sentence> steps,
       Map<String, Sentence> assumptions,
@@ -99,7 +99,7 @@ final class Templates {
 
   private Sentences sentences(Map<String, Member> members) {
     Sentence unlimited = open.remove(GENERAL_UNLIMITED);
-    Map<String, Sentence[]> reasons = new HashMap<>();
+    Map<String, Map<Variant, Sentence>> reasons = new HashMap<>();
     for (String code : Codes.reasons()) {
       reasons.put(code, variants("reason." + code, unlimited));
     }
@@ -135,7 +135,7 @@ final class Templates {
   }
 
   /** A sentence for each variant: its own, that of the variant it falls back to, or the plain. */
-  private Sentence[] variants(String key, @Nullable Sentence unlimited) {
+  private Map<Variant, Sentence> variants(String key, @Nullable Sentence unlimited) {
     Sentence plain = open.remove(key);
     Map<Variant, Sentence> own = new EnumMap<>(Variant.class);
     for (Variant variant : Variant.values()) {
@@ -144,7 +144,7 @@ final class Templates {
         own.put(variant, sentence);
       }
     }
-    Sentence[] sentences = new Sentence[Variant.values().length];
+    Map<Variant, Sentence> sentences = new EnumMap<>(Variant.class);
     for (Variant variant : Variant.values()) {
       Sentence sentence = own.getOrDefault(variant, own.getOrDefault(variant.next(), plain));
       if (sentence == null && variant == Variant.UNLIMITED) {
@@ -153,7 +153,7 @@ final class Templates {
       if (sentence == null) {
         faults.add(key + "." + variant.id() + " has no sentence");
       } else {
-        sentences[variant.ordinal()] = sentence;
+        sentences.put(variant, sentence);
       }
     }
     return sentences;

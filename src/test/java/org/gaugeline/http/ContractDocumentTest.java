@@ -128,4 +128,16 @@ class ContractDocumentTest {
       }
     }
   }
+
+  @Test
+  void showsTheDemoIntentsAsExamples() {
+    List<JsonNode> examples = new ArrayList<>();
+    document
+        .at("/paths/~1v1~1recommendations/post/requestBody/content/application~1json/examples")
+        .forEach(example -> examples.add(ContractSchemas.parse(example.path("value").toString())));
+    List<JsonNode> intents = new ArrayList<>();
+    IntentBodyTest.demoIntents()
+        .forEach(intent -> intents.add(ContractSchemas.parse(intent.toString())));
+    assertThat(examples).containsExactlyElementsOf(intents);
+  }
 }

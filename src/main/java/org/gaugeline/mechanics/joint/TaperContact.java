@@ -38,6 +38,17 @@ public record TaperContact(
     Ranges.within("frictionCoefficient", frictionCoefficient, 0, 1);
   }
 
+  /**
+   * Moment at which only the two ends of the contact still carry, on opposite sides: axial balance
+   * leaves each a side force F/(2(tan α + μ)) at the distance l_c, so M = F·l_c/(2(tan α + μ)), six
+   * times the onset.
+   *
+   * @return moment, N·m
+   */
+  public double endContactMomentNm() {
+    return 6 * openingMomentNm();
+  }
+
   @Override
   public double openingMomentNm() {
     return wedgeForceN() * contactLengthRatio * taperLengthM / 12;

@@ -14,6 +14,8 @@ public record KnownRunout(double knownEccentricityM, double sigmaM) {
   private static final double SERIES_LIMIT = 20;
   private static final double REACH = 10;
   private static final double STEP = 0.5;
+  private static final double TOLERANCE = 1e-10;
+  private static final double ROUNDING = 1e-14;
   private static final int MAX_ITERATIONS = 200;
 
   /** Checks the ranges. */
@@ -24,7 +26,7 @@ public record KnownRunout(double knownEccentricityM, double sigmaM) {
 
   /**
    * Probability that the total indicated runout is at most T: 1 − Q1(ν/σ, T/(2σ)) with Marcum's Q
-   * function, absolute error below 1e-12.
+   * function, absolute error below 1e-11.
    *
    * @param tirM limit T, m
    * @return probability within 0 and 1
@@ -41,7 +43,7 @@ public record KnownRunout(double knownEccentricityM, double sigmaM) {
   }
 
   /**
-   * Total indicated runout that is not exceeded with the given probability, to 1e-10 of σ.
+   * Total indicated runout that is not exceeded with the given probability.
    *
    * @param probability above 0 and below 1
    * @return runout, m
@@ -103,18 +105,24 @@ public record KnownRunout(double knownEccentricityM, double sigmaM) {
     return sum / weights;
   }
 
-  /** False position with the stale end's value halved (Illinois rule), inside a sure bracket. */
+  /**
+   * False position with the stale end's value halved (Illinois rule). The sum is at least its
+   * component along the known direction and at most the known size plus the scatter's size, which
+   * brackets the quantile by a normal and a Rayleigh quantile.
+   */
   private static double quantile(double known, double probability) {
-    double low = Math.max(0, known - REACH);
-    double high = known + REACH;
-    double atLow = -probability;
-    double atHigh = 1 - probability;
+    double low = Math.max(0, known + StandardNormal.quantile(probability));
+    double high = known + Math.sqrt(-2 * Math.log1p(-probability));
+    double atLow = distribution(known, low) - probability;
+    double atHigh = distribution(known, high) - probability;
+    if (atLow >= 0 || atHigh <= 0) {
+      return atLow >= 0 ? low : high;
+    }
     int lastSide = 0;
-    for (int i = 0; i < MAX_ITERATIONS && high - low > 1e-10; i++) {
-      double middle =
-          i % 4 == 0 ? (low + high) / 2 : (low * atHigh - high * atLow) / (atHigh - atLow);
+    for (int i = 0; i < MAX_ITERATIONS && high - low > TOLERANCE; i++) {
+      double middle = (low * atHigh - high * atLow) / (atHigh - atLow);
       double value = distribution(known, middle) - probability;
-      if (value == 0 || middle <= low || middle >= high) {
+      if (Math.abs(value) < ROUNDING || middle <= low || middle >= high) {
         return middle;
       }
       if (value < 0) {

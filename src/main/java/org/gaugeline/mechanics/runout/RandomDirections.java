@@ -30,7 +30,8 @@ public final class RandomDirections {
   /**
    * Probability that the sum of any number of vectors is at most r. Closed form in one relative
    * angle, the other n − 2 angles by midpoints (three vectors, error about 1e-5) or by an evenly
-   * spread deterministic point set of 8192 points (more vectors, error about 1e-3).
+   * spread deterministic point set of 8192 points (more vectors, error about 1e-3). Costs some 0.5
+   * ms: not meant for inner loops.
    *
    * @param sizesM sizes of the vectors, m, at least one, each at least 0
    * @param limitM limit r on the size of the sum, m
