@@ -8,7 +8,9 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
+import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.beam.BeamMaterial;
+import org.gaugeline.mechanics.cutting.RunoutLoad;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.mechanics.spread.StandardNormal;
@@ -160,6 +162,31 @@ public final class JobContext {
     return !OperationCompletion.isHole(job.operation().kind())
         && RunoutEffects.leavesToothIdle(
             runoutTirM, job.tool().teeth(), job.operation().feedPerToothM());
+  }
+
+  /**
+   * How much more the most loaded tooth takes with an assembly's median runout; 1 for hole tools.
+   */
+  public double unevenToothFactor(Appraisal appraisal) {
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    if (runout == null || OperationCompletion.isHole(job.operation().kind())) {
+      return 1;
+    }
+    return RunoutLoad.peakForceFactor(
+        runout.demandMedian(),
+        job.tool().teeth(),
+        job.operation().feedPerToothM(),
+        cut.kienzleExponent());
+  }
+
+  /**
+   * Balance grade that the seat alone spoils at the asked speed, m/s: no balancing reaches less on
+   * this interface.
+   */
+  public double seatGradeMPerS(Appraisal appraisal) {
+    return SeatEccentricity.ofTir(
+            SpeedMargins.seatTirM(this, appraisal.assembly().holder()).median())
+        .velocityMPerS(job.operation().spindleSpeedRadPerS());
   }
 
   /** Probabilities of an assembly's criteria. */

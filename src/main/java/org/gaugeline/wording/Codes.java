@@ -50,6 +50,8 @@ public final class Codes {
           "never-tighten-empty",
           "pull-out-possible",
           "tooth-does-not-cut",
+          "uneven-tooth-load",
+          "grade-not-attainable",
           "long-overhang");
 
   /** Steps of putting an assembly together. */
