@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Completes the cutting tool from its diameter and the shank standards. */
 final class ToolCompletion {
-  private static final String PRACTICE = "practice";
+  private static final String PRACTICE = "cutting-practice";
 
   private final ReferenceData data;
 
