@@ -63,7 +63,7 @@ final class Explanation {
   private RankedAssembly assembly(String id, Weighed weighed) {
     return new RankedAssembly(
         id,
-        ranking.all().indexOf(weighed) + 1,
+        ranking.rank(weighed),
         weighed.appraisal().assembly(),
         weighed.appraisal().standing(),
         weighed.scores(),
@@ -102,19 +102,20 @@ final class Explanation {
 
   /** What the candidates that are not shown lost by, in the order of the criteria. */
   private Map<String, Integer> lostBy() {
-    Map<String, Integer> lost = new LinkedHashMap<>();
+    int[] lost = new int[Criterion.values().length];
+    for (Weighed weighed : ranking.all()) {
+      lost[weighed.appraisal().weakest().ordinal()]++;
+    }
+    for (Weighed weighed : ranking.shown()) {
+      lost[weighed.appraisal().weakest().ordinal()]--;
+    }
+    Map<String, Integer> byWord = new LinkedHashMap<>();
     for (Criterion criterion : Criterion.values()) {
-      int count = 0;
-      for (Weighed weighed : ranking.all()) {
-        if (!ranking.shown().contains(weighed) && weighed.appraisal().weakest() == criterion) {
-          count++;
-        }
-      }
-      if (count > 0) {
-        lost.put(criterion.id(), count);
+      if (lost[criterion.ordinal()] > 0) {
+        byWord.put(criterion.id(), lost[criterion.ordinal()]);
       }
     }
-    return lost;
+    return byWord;
   }
 
   private List<Recommendation.RuledOut> ruledOut() {

@@ -43,6 +43,17 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
     return new Ranking(List.copyOf(all), List.copyOf(shown), best);
   }
 
+  /** Place among everything weighed, 1 for the best. */
+  @SuppressWarnings("ReferenceEquality") // equal candidates have places of their own
+  int rank(Weighed weighed) {
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i) == weighed) {
+        return i + 1;
+      }
+    }
+    throw new IllegalArgumentException("not weighed here");
+  }
+
   /** The best losing assembly of each family that is not shown. */
   List<Weighed> flagged() {
     Set<String> shownFamilies = new LinkedHashSet<>();

@@ -1,9 +1,12 @@
 package org.gaugeline.assembly;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
@@ -20,11 +23,20 @@ public final class Candidates {
   private final ReferenceData data;
   private final HolderCatalogue catalogue;
   private final InlineBodies inlineBodies;
+  private final Map<String, Set<String>> familiesByInterface = new HashMap<>();
 
   public Candidates(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.catalogue = catalogue;
     this.inlineBodies = new InlineBodies(data, catalogue);
+    catalogue
+        .byInterface()
+        .forEach(
+            (spindle, holders) -> {
+              Set<String> families = new HashSet<>();
+              holders.forEach(holder -> families.add(holder.family().id()));
+              familiesByInterface.put(spindle, families);
+            });
   }
 
   /**
@@ -42,7 +54,10 @@ public final class Candidates {
    *     estimated
    */
   public Composed compose(Job job) {
-    Map<String, Integer> owned = new LinkedHashMap<>(catalogue.countByRef());
+    Map<String, Integer> owned =
+        job.shop().stock().isEmpty()
+            ? catalogue.countByRef()
+            : new HashMap<>(catalogue.countByRef());
     List<Candidate> inline = new ArrayList<>();
     readStock(job, owned, inline);
     Map<String, List<Candidate>> byFamily = new LinkedHashMap<>();
@@ -90,8 +105,11 @@ public final class Candidates {
     Map<String, List<Candidate>> fitting = new LinkedHashMap<>();
     String spindle = job.machine().spindle().id();
     for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
+      if (!usable(job, holder)) {
+        continue;
+      }
       int count = owned.getOrDefault(holder.ref(), 0);
-      if (usable(job, holder) && (count > 0 || !job.shop().stockOnly())) {
+      if (count > 0 || !job.shop().stockOnly()) {
         fitting
             .computeIfAbsent(holder.family().id(), id -> new ArrayList<>())
             .add(new Candidate(holder, count));
@@ -107,12 +125,15 @@ public final class Candidates {
   }
 
   private static boolean usable(Job job, HolderBody holder) {
+    if (!holder.takes(job.tool().shankDiameterM())) {
+      return false;
+    }
     boolean dearFaceForNothing =
         holder.faceContact()
             && holder.spindleInterface().faceContactOffered()
             && !job.machine().faceContact()
             && holder.origin() == HolderBody.Origin.GENERIC;
-    return !dearFaceForNothing && holder.takes(job.tool().shankDiameterM());
+    return !dearFaceForNothing;
   }
 
   /** Why a family is barred whatever bodies there are; null where it is not. */
@@ -130,16 +151,17 @@ public final class Candidates {
   }
 
   private String emptiness(Job job, ClampingFamily family) {
-    boolean anyBody = false;
-    for (HolderBody holder :
-        catalogue.byInterface().getOrDefault(job.machine().spindle().id(), List.of())) {
-      if (holder.family().id().equals(family.id())) {
-        if (job.shop().stockOnly() && usable(job, holder)) {
+    String spindle = job.machine().spindle().id();
+    if (!familiesByInterface.getOrDefault(spindle, Set.of()).contains(family.id())) {
+      return "no-holder-in-catalogue";
+    }
+    if (job.shop().stockOnly()) {
+      for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
+        if (holder.family().id().equals(family.id()) && usable(job, holder)) {
           return "not-in-stock";
         }
-        anyBody = true;
       }
     }
-    return anyBody ? "no-bore-for-shank" : "no-holder-in-catalogue";
+    return "no-bore-for-shank";
   }
 }

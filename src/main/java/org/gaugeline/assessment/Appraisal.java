@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * few that are shown.
  */
 public final class Appraisal {
+  private static final Criterion[] CRITERIA = Criterion.values();
+
   private final Assembly assembly;
   private final Body body;
   private final Geometry geometry;
@@ -18,6 +21,7 @@ public final class Appraisal {
   private final List<Gate> gates;
   private final SpeedLimits speedLimits;
   private final Standing standing;
+  private final double[] scores;
 
   Appraisal(
       Assembly assembly,
@@ -33,6 +37,7 @@ public final class Appraisal {
     this.gates = gates;
     this.speedLimits = speedLimits;
     this.standing = standing(margins, gates);
+    this.scores = scores(margins);
   }
 
   public Assembly assembly() {
@@ -75,11 +80,15 @@ public final class Appraisal {
 
   /** The least score of a criterion's pairs; 100 where none applies. */
   public double score(Criterion criterion) {
-    double least = 100;
+    return scores[criterion.ordinal()];
+  }
+
+  private static double[] scores(List<Margin> margins) {
+    double[] least = new double[CRITERIA.length];
+    Arrays.fill(least, 100);
     for (Margin margin : margins) {
-      if (margin.pair().criterion() == criterion) {
-        least = Math.min(least, margin.score());
-      }
+      int at = margin.pair().criterion().ordinal();
+      least[at] = Math.min(least[at], margin.score());
     }
     return least;
   }
@@ -103,7 +112,7 @@ public final class Appraisal {
       }
     }
     Criterion weakest = Criterion.ACCURACY;
-    for (Criterion criterion : Criterion.values()) {
+    for (Criterion criterion : CRITERIA) {
       if (criterion != Criterion.GATE && score(criterion) < score(weakest)) {
         weakest = criterion;
       }

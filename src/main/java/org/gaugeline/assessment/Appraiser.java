@@ -47,7 +47,7 @@ public final class Appraiser {
     ToolFlexibility tool = context.tool(assembly.stickOutM());
     double gaugeLength = assembly.gaugeLengthM();
     double mass = body.massKg() + tool.massKg();
-    double g = context.models.data().practice("gravityMPerS2");
+    double g = context.models.values().gravityMPerS2;
     double moment =
         g
             * (body.massKg() * body.centroidM()
@@ -71,7 +71,7 @@ public final class Appraiser {
             stack.quantileTirM(confidence),
             allowed,
             allowed,
-            stack.probabilityAtMost(allowed),
+            () -> stack.probabilityAtMost(allowed),
             List.of(
                 Double.isNaN(body.holder().ratings().runoutTirM())
                     ? body.holder().family().sourceKey()
@@ -94,6 +94,7 @@ public final class Appraiser {
   private void certain(
       Pair pair, double demand, double capacity, String basis, List<Margin> margins) {
     boolean met = Margin.ratio(capacity, demand) >= 1;
-    margins.add(new Margin(pair, demand, demand, capacity, capacity, met ? 1 : 0, List.of(basis)));
+    margins.add(
+        new Margin(pair, demand, demand, capacity, capacity, () -> met ? 1 : 0, List.of(basis)));
   }
 }

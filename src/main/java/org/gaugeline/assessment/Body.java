@@ -15,6 +15,8 @@ import org.gaugeline.mechanics.reach.RadialProfile;
  * <p>The part of the bore that grips is taken as filled (shank or collet bends with the body), with
  * the body's own material: the shank's is known only with the job and changes little.
  *
+ * @param frontMassKg mass before the gauge plane
+ * @param rotaryKgM2 no less than the rotary inertia ∫ρI dx of that mass
  * @param massKg mass with the part behind the gauge plane
  * @param centroidM centre of that mass before the gauge plane, m (negative: behind)
  * @param frontFlexibilityMPerN deflection of the front face by a force there
@@ -24,6 +26,8 @@ import org.gaugeline.mechanics.reach.RadialProfile;
  */
 public record Body(
     HolderBody holder,
+    double frontMassKg,
+    double rotaryKgM2,
     double massKg,
     double centroidM,
     double frontFlexibilityMPerN,
@@ -48,6 +52,8 @@ public record Body(
     ProfileSection nose = holder.sections().get(holder.sections().size() - 1);
     return new Body(
         holder,
+        chain.massKg(),
+        chain.massKg() * largest * largest / 8,
         Double.isNaN(weighed) ? modelled : weighed,
         centroid,
         TipCompliance.of(chain),

@@ -49,13 +49,11 @@ final class ForceMargins {
         new Margin(
             Pair.SIZE_ERROR,
             median,
-            error.quantile(context.job.preferences().confidence()),
+            error.atStandardScore(context.standardScore),
             context.allowedSizeErrorM,
             context.allowedSizeErrorM,
-            error.probabilityAtMost(context.allowedSizeErrorM),
-            List.of(
-                "timoshenko-beam",
-                context.models.data().practiceRow("jointRotationKappa").sourceKey())));
+            () -> error.probabilityAtMost(context.allowedSizeErrorM),
+            context.models.values().deflectionBasis));
   }
 
   /** Deflection of the tip under the force normal to the wall, workpiece included. */
@@ -122,8 +120,8 @@ final class ForceMargins {
             demand,
             demand,
             capacity.median(),
-            capacity.quantile(1 - context.job.preferences().confidence()),
-            demand <= 0 ? 1 : capacity.probabilityAtLeast(demand),
+            capacity.atStandardScore(-context.standardScore),
+            () -> demand <= 0 ? 1 : capacity.probabilityAtLeast(demand),
             basis));
   }
 }

@@ -135,10 +135,10 @@ final class Gates {
     double pullIn =
         new MouthExpansion(
                 radius,
-                radius * context.models.data().practice("spindleNoseRadiusRatio"),
+                radius * context.models.values().spindleNoseRadiusRatio,
                 context.models.elasticSteel())
             .pullInM(context.job.operation().spindleSpeedRadPerS(), TaperSeat.STEEP_HALF_ANGLE_RAD);
-    double worthKnowing = context.models.data().practice("mouthPullInNoteM");
+    double worthKnowing = context.models.values().mouthPullInNoteM;
     if (pullIn > worthKnowing) {
       add(
           "mouth-expansion",

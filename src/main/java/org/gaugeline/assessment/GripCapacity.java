@@ -72,11 +72,11 @@ record GripCapacity(
             models.elasticSteel(),
             models.elastic(context.job.tool().solid()));
     double given = holder.ratings().interferenceM();
-    Quantiles base = models.practice("shrinkInterferenceBaseM");
-    Quantiles slope = models.practice("shrinkInterferenceSlope");
+    Quantiles base = models.values().shrinkInterferenceBaseM;
+    Quantiles slope = models.values().shrinkInterferenceSlope;
     double smoothing =
-        models.data().practice("roughnessSmoothingShare")
-            * (models.data().practice("boreRzM") + models.data().practice("shankRzM"));
+        models.values().roughnessSmoothingShare
+            * (models.values().boreRzM + models.values().shankRzM);
     double area = Math.PI * d * insertionM;
     double low = Double.isNaN(given) ? base.p05() + slope.p05() * d : given;
     double middle = Double.isNaN(given) ? base.median() + slope.median() * d : given;
@@ -89,10 +89,10 @@ record GripCapacity(
     Quantiles friction = normal.times(friction(context, holder));
     boolean hss = context.job.tool().substrate() == Substrate.HSS;
     return new GripCapacity(
-        hss ? friction.times(models.practice("hssShrinkGripFactor")) : friction,
+        hss ? friction.times(models.values().hssShrinkGripFactor) : friction,
         null,
         null,
-        models.data().practiceRow("shrinkInterferenceBaseM").sourceKey());
+        models.values().shrinkBasis);
   }
 
   private static double pressurePa(ShrinkFit fit, double interferenceM, double omegaRadPerS) {
@@ -120,16 +120,16 @@ record GripCapacity(
     Quantiles torque =
         Double.isNaN(given) ? Models.quantiles(size.nutTorqueNm()) : Quantiles.exact(given);
     if (Double.isNaN(given) && !context.job.shop().torqueWrench()) {
-      torque = torque.times(models.practice("noWrenchTorqueFactor"));
+      torque = torque.times(models.values().noWrenchTorqueFactor);
     }
     boolean used = context.job.shop().colletCondition() == ColletCondition.USED;
     ColletGrip grip =
         new ColletGrip(
             NutThread.metric(
                 size.nutThreadDiameterM(), size.nutThreadPitchM(), size.nutFaceDiameterM()),
-            models.data().practice("colletConeHalfAngleRad"),
-            models.friction("nut-thread").median(),
-            models.friction("collet-cone-new").median());
+            models.values().colletConeHalfAngleRad,
+            models.values().nutFriction,
+            models.values().coneFriction);
     double perTorque = grip.radialForceSumN(torque.median()) / torque.median();
     Quantiles normal =
         torque
@@ -137,10 +137,10 @@ record GripCapacity(
             .scale(speedFactor(context, holder, omegaRadPerS))
             .scale(closingFactor(context, size));
     if (used) {
-      normal = normal.times(models.practice("usedColletGripFactor"));
+      normal = normal.times(models.values().usedColletGripFactor);
     }
     if (holder.family().id().startsWith("precision")) {
-      normal = normal.times(models.practice("precisionColletGripFactor"));
+      normal = normal.times(models.values().precisionColletGripFactor);
     }
     return new GripCapacity(
         normal.times(friction(context, holder)),
@@ -154,7 +154,7 @@ record GripCapacity(
     double millimetres = context.job.tool().shankDiameterM() * 1e3;
     double closed = (Math.ceil(millimetres - 1e-6) - millimetres) * 1e-3;
     double share = Math.min(1, closed / size.collapseM());
-    return 1 - context.models.data().practice("colletBelowNominalShare") * share;
+    return 1 - context.models.values().colletBelowNominalShare * share;
   }
 
   private static GripCapacity sideLock(JobContext context, HolderBody holder) {
@@ -167,14 +167,13 @@ record GripCapacity(
     double screw = shank.screwDiameterM();
     SideLock.ClampScrew clampScrew =
         new SideLock.ClampScrew(
-            screw * models.data().practice("screwCoreRatio"),
-            screw * models.data().practice("screwEndRatio"));
-    Quantiles bearing = models.practice("flatBearingStressPa");
-    Quantiles shear = models.practice("screwShearStressGrade129Pa");
+            screw * models.values().screwCoreRatio, screw * models.values().screwEndRatio);
+    Quantiles bearing = models.values().flatBearingStressPa;
+    Quantiles shear = models.values().screwShearStressPa;
     SideLock low = sideLock(d, shank, clampScrew, shear.p05(), bearing.p05());
     SideLock middle = sideLock(d, shank, clampScrew, shear.median(), bearing.median());
     SideLock high = sideLock(d, shank, clampScrew, shear.p95(), bearing.p95());
-    Quantiles preload = models.practice("screwPreloadStressPa");
+    Quantiles preload = models.values().screwPreloadStressPa;
     double screwArea = Math.PI / 4 * clampScrew.coreDiameterM() * clampScrew.coreDiameterM();
     // the screw presses the shank against the bore: friction acts on both sides of it
     Quantiles friction =
@@ -183,7 +182,7 @@ record GripCapacity(
         friction,
         beside(friction.scale(d / 2), low.torqueNm(), middle.torqueNm(), high.torqueNm()),
         beside(friction, low.axialForceN(), middle.axialForceN(), high.axialForceN()),
-        models.data().practiceRow("flatBearingStressPa").sourceKey());
+        models.values().stopBasis);
   }
 
   /** The stop carries what friction leaves, so both add. */
@@ -200,7 +199,7 @@ record GripCapacity(
   /** Grip left at speed where no closed form is known: falls with the square of the speed. */
   private static double speedFactor(JobContext context, HolderBody holder, double omegaRadPerS) {
     double share = omegaRadPerS / SpeedLimits.familyCeilingRadPerS(context, holder);
-    double lost = context.models.data().practice("gripLossAtCeiling") * share * share;
+    double lost = context.models.values().gripLossAtCeiling * share * share;
     return Math.max(1e-6, 1 - lost);
   }
 }

@@ -7,7 +7,6 @@ import org.gaugeline.mechanics.joint.TaperContact;
 import org.gaugeline.mechanics.joint.ThreeSurfaceContact;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.InterfaceKind;
-import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.SpindleInterface;
 import org.jspecify.annotations.Nullable;
 
@@ -21,16 +20,16 @@ record InterfaceBending(double onsetNm, double fullNm) {
   private static final double WARNING_RATIO = 1.5;
 
   static InterfaceBending of(JobContext context, HolderBody holder) {
-    ReferenceData data = context.models.data();
+    Values values = context.models.values();
     SpindleInterface spindle = holder.spindleInterface();
     double force = context.job.machine().clampingForceN().median();
     ContactMode mode = context.job.machine().contact(holder.faceContact());
     if (mode == ContactMode.TAPER_ONLY) {
-      TaperContact taper = taper(force, spindle, data);
+      TaperContact taper = taper(force, spindle, values);
       return new InterfaceBending(taper.openingMomentNm(), taper.endContactMomentNm());
     }
     FaceContact face = face(force, spindle);
-    TaperContact taper = taper(force * (1 - spindle.faceShare()), spindle, data);
+    TaperContact taper = taper(force * (1 - spindle.faceShare()), spindle, values);
     double onset =
         switch (mode) {
           case TAPER_AND_FACE ->
@@ -38,7 +37,7 @@ record InterfaceBending(double onsetNm, double fullNm) {
               spindle.kind() == InterfaceKind.STEEP_TAPER
                   ? face.openingMomentNm() + taper.openingMomentNm()
                   : face.openingMomentNm();
-          case THREE_SURFACE -> threeSurface(force, face, spindle, data).openingMomentNm();
+          case THREE_SURFACE -> threeSurface(force, face, spindle, values).openingMomentNm();
           case TAPER_ONLY -> taper.openingMomentNm();
         };
     return new InterfaceBending(onset, face.liftOffMomentNm() + taper.endContactMomentNm());
@@ -54,30 +53,30 @@ record InterfaceBending(double onsetNm, double fullNm) {
         force * spindle.faceShare(), spindle.faceOuterDiameterM(), spindle.faceInnerDiameterM());
   }
 
-  private static TaperContact taper(double forceN, SpindleInterface spindle, ReferenceData data) {
+  private static TaperContact taper(double forceN, SpindleInterface spindle, Values values) {
     double halfAngle =
         switch (spindle.kind()) {
           case STEEP_TAPER -> TaperSeat.STEEP_HALF_ANGLE_RAD;
-          case HOLLOW_TAPER -> data.practice("hollowTaperHalfAngleRad");
-          case POLYGON_TAPER -> data.practice("polygonTaperHalfAngleRad");
-          case BALL_TRACK_TAPER -> data.practice("ballTrackHalfAngleRad");
+          case HOLLOW_TAPER -> values.hollowTaperHalfAngleRad;
+          case POLYGON_TAPER -> values.polygonTaperHalfAngleRad;
+          case BALL_TRACK_TAPER -> values.ballTrackHalfAngleRad;
         };
     return new TaperContact(
         forceN,
         spindle.taperLengthM(),
-        data.practice("taperContactLengthRatio"),
+        values.taperContactLengthRatio,
         halfAngle,
-        data.practice("taperSeatFriction"));
+        values.taperSeatFriction);
   }
 
   private static ThreeSurfaceContact threeSurface(
-      double forceN, FaceContact face, SpindleInterface spindle, ReferenceData data) {
+      double forceN, FaceContact face, SpindleInterface spindle, Values values) {
     return new ThreeSurfaceContact(
         face,
         forceN * (1 - spindle.faceShare()),
-        spindle.taperLengthM() * data.practice("ballTrackZoneDistanceRatio"),
-        data.practice("ballTrackHalfAngleRad"),
-        data.practice("taperSeatFriction"));
+        spindle.taperLengthM() * values.ballTrackZoneDistanceRatio,
+        values.ballTrackHalfAngleRad,
+        values.taperSeatFriction);
   }
 
   /** Note above the onset of opening, warning above 1.5 times it, error above full lift-off. */

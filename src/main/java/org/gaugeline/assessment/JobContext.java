@@ -11,6 +11,7 @@ import org.gaugeline.job.OperationCompletion;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
+import org.gaugeline.mechanics.spread.StandardNormal;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
@@ -32,6 +33,9 @@ public final class JobContext {
   /** Ratio of the cutting force's percentiles to its median. */
   final Spread forceSpread;
 
+  /** Standard normal score of the asked confidence. */
+  final double standardScore;
+
   final double allowedRunoutM;
   final double allowedSizeErrorM;
   final double safety;
@@ -50,6 +54,7 @@ public final class JobContext {
     Job.Operation operation = job.operation();
     this.forces = cut.at(Math.max(operation.axialDepthM(), 1e-9), operation.feedPerToothM());
     this.forceSpread = forceSpread(job, cut, data);
+    this.standardScore = StandardNormal.quantile(job.preferences().confidence());
     this.allowedRunoutM = Allowances.runoutM(job, data);
     this.allowedSizeErrorM = Allowances.sizeErrorM(job, data);
     this.safety = models.safety(job.workpiece().isoGroup());

@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LimitSolver {
   private static final int HALVINGS = 11;
+  private static final int FEED_HALVINGS = 9;
+  private static final double FEED_RANGE = 128;
 
   private final JobContext context;
   private final Map<Double, CutForces> byDepth = new HashMap<>();
@@ -70,7 +72,7 @@ public final class LimitSolver {
             context.models.data().practice("feedRangePerDiameter")
                 * context.job.tool().diameterM());
     double depth = Math.max(context.job.operation().axialDepthM(), 1e-9);
-    return search(
+    return searchByRatio(
         most,
         "feed-range",
         feed -> {
@@ -172,24 +174,24 @@ public final class LimitSolver {
     double pull = context.safety * context.forces.pullN();
     double d = context.job.tool().shankDiameterM();
     Quantiles stop = held.grip().stopTorqueNm();
-    double tail = 1 - context.job.preferences().confidence();
     if (stop != null) {
-      return new Limit(stop.quantile(tail) / context.safety, Pair.STOP_TORQUE.id());
+      return new Limit(
+          stop.atStandardScore(-context.standardScore) / context.safety, Pair.STOP_TORQUE.id());
     }
-    double force = held.grip().frictionForceN().quantile(tail);
+    double force = held.grip().frictionForceN().atStandardScore(-context.standardScore);
     double left = force > pull ? Math.sqrt(force * force - pull * pull) : 0;
     return new Limit(left * d / 2 / context.safety, Pair.SLIP.id());
   }
 
   private Limit axialForce(Held held) {
-    double tail = 1 - context.job.preferences().confidence();
     Quantiles stop = held.grip().stopAxialN();
     if (stop != null) {
-      return new Limit(stop.quantile(tail) / context.safety, Pair.PULL_OUT.id());
+      return new Limit(
+          stop.atStandardScore(-context.standardScore) / context.safety, Pair.PULL_OUT.id());
     }
     double around =
         context.safety * 2 * context.forces.peakTorqueNm() / context.job.tool().shankDiameterM();
-    double force = held.grip().frictionForceN().quantile(tail);
+    double force = held.grip().frictionForceN().atStandardScore(-context.standardScore);
     double left = force > around ? Math.sqrt(force * force - around * around) : 0;
     return new Limit(left / context.safety, Pair.SLIP.id());
   }
@@ -243,6 +245,19 @@ public final class LimitSolver {
                 : null);
   }
 
+  /**
+   * The same search over the logarithm of the value, down to a part in 128: forces are powers of
+   * the feed. 0 where even that has a fault.
+   */
+  private static Limit searchByRatio(
+      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
+    double range = Math.log(FEED_RANGE);
+    Limit log =
+        searchBetween(
+            -range, 0, governedAtMost, x -> fault.apply(most * Math.exp(x)), FEED_HALVINGS);
+    return new Limit(log.value() <= -range ? 0 : most * Math.exp(log.value()), log.governedBy());
+  }
+
   private static Limit search(
       double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
     return searchBetween(0, most, governedAtMost, fault);
@@ -254,13 +269,22 @@ public final class LimitSolver {
    */
   private static Limit searchBetween(
       double least, double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
+    return searchBetween(least, most, governedAtMost, fault, HALVINGS);
+  }
+
+  private static Limit searchBetween(
+      double least,
+      double most,
+      String governedAtMost,
+      DoubleFunction<@Nullable String> fault,
+      int halvings) {
     String governedBy = fault.apply(most);
     if (governedBy == null) {
       return new Limit(most, governedAtMost);
     }
     double met = least;
     double step = most - least;
-    for (int i = 0; i < HALVINGS; i++) {
+    for (int i = 0; i < halvings; i++) {
       step /= 2;
       String found = fault.apply(met + step);
       if (found == null) {

@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import java.util.function.DoubleSupplier;
 
 /**
  * Demand against capacity in one unit (SI): the currency from which scores, verdicts, limits and
@@ -11,7 +12,7 @@ import java.util.List;
  * @param demand demand at the asked confidence
  * @param capacityMedian capacity at the median; +∞ where nothing limits
  * @param capacity capacity at the asked confidence
- * @param probability probability that capacity ≥ demand
+ * @param chance probability that capacity ≥ demand, computed when asked for
  * @param basis source keys that decided it
  */
 public record Margin(
@@ -20,8 +21,13 @@ public record Margin(
     double demand,
     double capacityMedian,
     double capacity,
-    double probability,
+    DoubleSupplier chance,
     List<String> basis) {
+
+  /** Probability that capacity ≥ demand. */
+  public double probability() {
+    return chance.getAsDouble();
+  }
 
   /** Capacity over demand at the asked confidence; +∞ without demand. */
   public double ratio() {

@@ -15,32 +15,30 @@ import org.gaugeline.reference.Spread;
 /** Reference values in the form that the mechanics take, prepared once at the start. */
 public final class Models {
   private final ReferenceData data;
+  private final Values values;
   private final BeamMaterial steel;
   private final ElasticMaterial elasticSteel;
   private final Map<ShankCondition, Quantiles> shankFriction = new EnumMap<>(ShankCondition.class);
-  private final Map<String, Quantiles> practices = new HashMap<>();
   private final Map<String, ElasticMaterial> elastic = new HashMap<>();
 
   public Models(ReferenceData data) {
     this.data = data;
+    this.values = new Values(data);
     Solid body = solid("steel");
     this.steel = beamMaterial(body);
     this.elasticSteel = elasticMaterial(body);
     for (ShankCondition condition : ShankCondition.values()) {
       shankFriction.put(condition, friction("shank-" + condition.id()));
     }
-    data.practices()
-        .forEach(
-            (id, row) -> {
-              if (row.value().p05() > 0) {
-                practices.put(id, quantiles(row.value()));
-              }
-            });
     data.solids().forEach((id, row) -> elastic.put(id, elasticMaterial(row)));
   }
 
   public ReferenceData data() {
     return data;
+  }
+
+  Values values() {
+    return values;
   }
 
   /** Steel of holder bodies. */
@@ -63,12 +61,6 @@ public final class Models {
       throw new IllegalStateException("no friction for " + condition.id() + " in the tables");
     }
     return known;
-  }
-
-  /** A practice value with its spread. */
-  Quantiles practice(String id) {
-    Quantiles known = practices.get(id);
-    return known == null ? quantiles(data.practiceRow(id).value()) : known;
   }
 
   double safety(IsoGroup group) {

@@ -29,7 +29,7 @@ final class Roughness {
             upper,
             asked,
             asked,
-            probabilityOfRoughness(context, runout, asked),
+            () -> probabilityOfRoughness(context, runout, asked),
             List.of("cusp-geometry", family.sourceKey())));
   }
 

@@ -36,8 +36,7 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
     boolean face = context.gainsFace(holder);
     Spread tir = face ? spindle.faceSeatTirM() : spindle.nativeSeatTirM();
     double sigma = RunoutStack.sigmaFromP95TirM(tir.p95());
-    double tilt =
-        context.models.data().practice("seatTiltShare") * sigma / spindle.gaugeDiameterM();
+    double tilt = context.models.values().seatTiltShare * sigma / spindle.gaugeDiameterM();
     return new RunoutJoint(sigma, tilt, gaugeLengthM);
   }
 

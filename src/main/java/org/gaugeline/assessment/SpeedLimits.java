@@ -21,7 +21,7 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
   static SpeedLimits of(JobContext context, Body body, double stickOutM) {
     Job job = context.job;
     HolderBody holder = body.holder();
-    Collector lowest = new Collector(1 - job.preferences().confidence());
+    Collector lowest = new Collector(context.standardScore);
     lowest.exact(job.machine().maxSpindleSpeedRadPerS(), "machine-speed", "given");
     if (!job.machine().speedGiven()) {
       SpindleInterface spindle = holder.spindleInterface();
@@ -51,7 +51,7 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
   }
 
   private static void bending(JobContext context, Body body, double stickOutM, Collector lowest) {
-    double share = context.models.data().practice("firstModeShareOfToothPassing");
+    double share = context.models.values().firstModeShare;
     double bound = share * Stack.firstFrequencyBoundRadPerS(context, body, stickOutM);
     if (bound >= lowest.median && bound >= lowest.safe) {
       return;
@@ -66,24 +66,24 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
   }
 
   private static double boreScale(JobContext context, HolderBody holder) {
-    double reference = context.models.data().practice("boreSpeedReferenceM");
+    double reference = context.models.values().boreSpeedReferenceM;
     return Math.sqrt(reference / Math.max(reference, holder.boreM()));
   }
 
   private static final class Collector {
-    private final double lowerTail;
+    private final double standardScore;
     private double median = Double.POSITIVE_INFINITY;
     private double safe = Double.POSITIVE_INFINITY;
     private String governedBy = "";
     private String basis = "";
 
-    Collector(double lowerTail) {
-      this.lowerTail = lowerTail;
+    Collector(double standardScore) {
+      this.standardScore = standardScore;
     }
 
     void spread(Spread limit, String code, String source) {
       Quantiles quantiles = Models.quantiles(limit);
-      take(quantiles.median(), quantiles.quantile(lowerTail), code, source);
+      take(quantiles.median(), quantiles.atStandardScore(-standardScore), code, source);
     }
 
     void exact(double limit, String code, String source) {

@@ -32,15 +32,16 @@ final class SpeedMargins {
             asked,
             limits.medianRadPerS(),
             limits.safeRadPerS(),
-            asked <= spread.p05() && spread.p05() == spread.median()
-                ? 1
-                : spread.probabilityAtLeast(asked),
+            () ->
+                asked <= spread.p05() && spread.p05() == spread.median()
+                    ? 1
+                    : spread.probabilityAtLeast(asked),
             List.of(limits.basis())));
   }
 
   /** The 5 % point that a log-normal through median and confident value would have. */
   private static double lowerTail(JobContext context, SpeedLimits limits) {
-    double z = StandardNormal.quantile(context.job.preferences().confidence());
+    double z = context.standardScore;
     double ratio = limits.safeRadPerS() / limits.medianRadPerS();
     return z <= 0
         ? limits.medianRadPerS()
@@ -50,7 +51,7 @@ final class SpeedMargins {
   private static void unbalance(
       JobContext context, Body body, Geometry geometry, List<Margin> margins) {
     double omega = context.job.operation().spindleSpeedRadPerS();
-    double cap = context.models.data().practice("balanceGradeCapMPerS");
+    double cap = context.models.values().balanceGradeCapMPerS;
     double capacity =
         Unbalance.centrifugalForceN(
             new BalanceGrade(cap).permissibleUnbalanceKgM(geometry.massKg(), omega), omega);
@@ -60,11 +61,11 @@ final class SpeedMargins {
         new Margin(
             Pair.UNBALANCE_FORCE,
             force.median(),
-            force.quantile(context.job.preferences().confidence()),
+            force.atStandardScore(context.standardScore),
             capacity,
             capacity,
-            force.probabilityAtMost(capacity),
-            List.of(context.models.data().practiceRow("balanceGradeCapMPerS").sourceKey())));
+            () -> force.probabilityAtMost(capacity),
+            context.models.values().balanceBasis));
   }
 
   static double unbalanceKgM(double residualKgM, double massKg, double seatTirM) {
@@ -94,12 +95,11 @@ final class SpeedMargins {
     double delivered =
         massKg * body.holder().family().residualUnbalanceM()
             + body.holder().spindleInterface().seatUnbalanceKgM()
-                * context.models.data().practice("seatUnbalanceLeftShare");
+                * context.models.values().seatUnbalanceLeftShare;
     if (context.job.shop().balancer()) {
       double fine =
-          new BalanceGrade(context.models.data().practice("balanceGradeFineMPerS"))
-              .permissibleUnbalanceKgM(
-                  massKg, context.models.data().practice("balanceSpeedFineRadPerS"));
+          new BalanceGrade(context.models.values().balanceGradeFineMPerS)
+              .permissibleUnbalanceKgM(massKg, context.models.values().balanceSpeedFineRadPerS);
       return Math.min(fine, delivered);
     }
     return delivered;
@@ -109,8 +109,8 @@ final class SpeedMargins {
   static double unbalanceLimitRadPerS(JobContext context, Appraisal appraisal) {
     double mass = appraisal.geometry().massKg();
     Quantiles unbalance = unbalanceKgM(context, appraisal.body(), mass);
-    return new BalanceGrade(context.models.data().practice("balanceGradeCapMPerS"))
-        .angularVelocityRadPerS(unbalance.quantile(context.job.preferences().confidence()), mass);
+    return new BalanceGrade(context.models.values().balanceGradeCapMPerS)
+        .angularVelocityRadPerS(unbalance.atStandardScore(context.standardScore), mass);
   }
 
   private static Quantiles unbalanceKgM(JobContext context, Body body, double massKg) {

@@ -62,7 +62,7 @@ final class Stack {
     double own = tool.cutComplianceMPerN();
     double median = complianceMPerN(context, body, arm, own, 1, 1);
     Spread rotation = rotation(context, body.holder());
-    Quantiles kappa = context.models.practice("jointRotationKappa");
+    Quantiles kappa = context.models.values().jointRotationKappa;
     double soft = rotation.p05() / rotation.median();
     double stiff = rotation.p95() / rotation.median();
     double softTool = kappa.p05() / kappa.median();
@@ -88,7 +88,7 @@ final class Stack {
   }
 
   private static double jointTranslation(JobContext context, HolderBody holder) {
-    return context.models.data().practice("jointTranslationLambda")
+    return context.models.values().jointTranslationLambda
         * context.models.steel().youngPa()
         * context.job.tool().shankDiameterM()
         * holder.family().jointFactor();
@@ -96,7 +96,7 @@ final class Stack {
 
   private static double jointRotation(JobContext context, HolderBody holder) {
     double d = context.job.tool().shankDiameterM();
-    return context.models.data().practice("jointRotationKappa")
+    return context.models.values().jointRotationKappa.median()
         * context.models.steel().youngPa()
         * d
         * d
@@ -119,8 +119,27 @@ final class Stack {
     return builder.toTip();
   }
 
+  /** Never above the first bending frequency, from what is at hand anyway. */
   static double firstFrequencyBoundRadPerS(JobContext context, Body body, double stickOutM) {
-    return FirstFrequencyBound.angularFrequencyRadPerS(chain(context, body, stickOutM));
+    HolderBody holder = body.holder();
+    double projection = holder.projectionM();
+    double spindle = 1 / rotation(context, holder).median();
+    double front =
+        1 / holder.spindleInterface().translationNPerM().median()
+            + projection * projection * spindle
+            + body.frontFlexibilityMPerN();
+    double frontRotation = spindle + body.frontRotationRadPerNm();
+    ToolFlexibility tool = context.tool(stickOutM);
+    double thickest = Math.max(context.job.tool().shankDiameterM(), context.job.tool().diameterM());
+    return FirstFrequencyBound.ofPartsRadPerS(
+        body.frontMassKg(),
+        body.rotaryKgM2(),
+        front,
+        frontRotation,
+        tool.freeMassKg(),
+        tool.freeMassKg() * thickest * thickest / 8,
+        tipComplianceMPerN(context, body, stickOutM),
+        frontRotation + 1 / jointRotation(context, holder) + tool.tipRotationRadPerNm());
   }
 
   static double firstFrequencyRadPerS(JobContext context, Body body, double stickOutM) {

@@ -12,6 +12,8 @@ import org.gaugeline.mechanics.beam.TipCompliance;
  * @param tipComplianceMPerN compliance of the tip when clamped at the holder's front face
  * @param cutComplianceMPerN the same for force and deflection in the middle of the cut
  * @param cutHeightM height of the middle of the cut above the tip
+ * @param tipRotationRadPerNm rotation of the tip by a moment there
+ * @param freeMassKg mass of the protruding part
  * @param massKg mass of the whole tool
  * @param centroidFromTipM centre of that mass above the tip
  */
@@ -19,6 +21,8 @@ record ToolFlexibility(
     double tipComplianceMPerN,
     double cutComplianceMPerN,
     double cutHeightM,
+    double tipRotationRadPerNm,
+    double freeMassKg,
     double massKg,
     double centroidFromTipM) {
 
@@ -45,6 +49,8 @@ record ToolFlexibility(
         TipCompliance.of(free),
         cutCompliance,
         height,
+        TipCompliance.rotationRadPerNm(free),
+        free.massKg(),
         mass,
         (free.massKg() * freeCentroid + insideMass * (stickOutM + inside / 2)) / mass);
   }
@@ -69,13 +75,9 @@ record ToolFlexibility(
     if (neck > 1e-9) {
       builder.add(BeamSegment.cylinder(neck, tool.neckDiameterM(), material));
     }
-    double ratio = models.data().practice("flutedDiameterRatio");
+    double ratio = models.values().flutedDiameterRatio;
     return builder.add(
         BeamSegment.fluted(
-            flute - cutOffM,
-            tool.diameterM(),
-            ratio,
-            models.data().practice("flutedAreaRatio"),
-            material));
+            flute - cutOffM, tool.diameterM(), ratio, models.values().flutedAreaRatio, material));
   }
 }

@@ -16,7 +16,7 @@ import java.util.Objects;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.RankBy;
-import org.gaugeline.job.TextUnits;
+import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
@@ -33,7 +33,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A checked body into an intent in SI. The unit of every member stands in its name. */
 final class IntentReader {
-  private static final WordIndex<TextUnits> TEXT_UNITS = WordIndex.of(TextUnits.values());
   private static final WordIndex<IsoGroup> ISO_GROUPS = WordIndex.of(IsoGroup.values());
   private static final WordIndex<OperationKind> OPERATIONS = WordIndex.of(OperationKind.values());
   private static final WordIndex<Stage> STAGES = WordIndex.of(Stage.values());
@@ -56,7 +55,7 @@ final class IntentReader {
   static Intent read(WireIntent wire) {
     return new Intent(
         wire.label(),
-        Objects.requireNonNullElse(TEXT_UNITS.find(wire.textUnits()), TextUnits.METRIC),
+        Objects.requireNonNullElse(TextUnits.find(wire.textUnits()), TextUnits.METRIC),
         workpiece(Objects.requireNonNull(wire.workpiece())),
         operation(Objects.requireNonNull(wire.operation())),
         feature(orElse(wire.feature(), WireIntent.Feature.NONE)),

@@ -25,7 +25,8 @@ final class JsonNumbers {
   static void member(JsonGenerator json, String name, double value) throws IOException {
     if (Double.isFinite(value)) {
       json.writeFieldName(name);
-      write(json, SixDigits.round(value));
+      char[] digits = new char[SixDigits.PRINTED];
+      json.writeRawValue(digits, 0, SixDigits.print(value, digits));
     }
   }
 

@@ -18,7 +18,6 @@ import java.io.IOException;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
-import org.gaugeline.job.TextUnits;
 import org.gaugeline.reference.Material;
 import org.jspecify.annotations.Nullable;
 
@@ -34,7 +33,7 @@ final class ResolvedWriter {
     if (!job.label().isEmpty()) {
       json.writeStringField("label", job.label());
     }
-    json.writeStringField("textUnits", job.textUnits() == TextUnits.INCH ? "inch" : "metric");
+    json.writeStringField("textUnits", job.textUnits().id());
     workpiece(json, job.workpiece(), orElse(asked.workpiece(), WireIntent.Workpiece.NONE));
     operation(json, job.operation(), orElse(asked.operation(), WireIntent.Operation.NONE));
     feature(json, job.feature(), orElse(asked.feature(), WireIntent.Feature.NONE));

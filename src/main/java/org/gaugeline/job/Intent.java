@@ -1,6 +1,7 @@
 package org.gaugeline.job;
 
 import java.util.List;
+import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;

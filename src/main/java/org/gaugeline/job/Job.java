@@ -2,6 +2,7 @@ package org.gaugeline.job;
 
 import java.util.List;
 import java.util.Set;
+import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.Coolant;

@@ -14,7 +14,7 @@ import org.gaugeline.http.Recommendations;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
 import org.gaugeline.tables.ReferenceTables;
-import org.gaugeline.wording.PlainWords;
+import org.gaugeline.wording.TemplateWords;
 import org.gaugeline.wording.Words;
 
 /** Puts the parts together, once. */
@@ -50,7 +50,7 @@ public class Wiring {
   @Produces
   @Singleton
   Words words() {
-    return new PlainWords();
+    return TemplateWords.load();
   }
 
   @Produces

@@ -1,7 +1,6 @@
 package org.gaugeline.quantity;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Quantities as people read them, metric or inch. Arguments are SI; results carry value and unit,
@@ -23,6 +22,16 @@ public enum TextUnits {
   /** The word that requests use. */
   public String id() {
     return id;
+  }
+
+  /** The units that a request's word names; null for no word or an unknown one. */
+  public static @Nullable TextUnits find(@Nullable String id) {
+    for (TextUnits units : values()) {
+      if (units.id.equals(id)) {
+        return units;
+      }
+    }
+    return null;
   }
 
   /** A length, mm or in. */
@@ -75,10 +84,9 @@ public enum TextUnits {
    * before the decimal sign are never dropped.
    */
   public static String number(double value, int digits) {
-    BigDecimal exact = new BigDecimal(value);
-    int whole = exact.precision() - exact.scale();
-    BigDecimal rounded = exact.round(new MathContext(Math.max(digits, whole)));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    StringBuilder out = new StringBuilder(24);
+    TextNumber.append(out, value, digits);
+    return out.toString();
   }
 
   private String write(double si, UnitSuffix metric, UnitSuffix inch, int digits) {

@@ -3,6 +3,7 @@ package org.gaugeline.wording;
 import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.advice.Recommendation.RuledOut;
 import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Assumption;
@@ -21,4 +22,7 @@ public interface Words {
   String change(Change change, Job job);
 
   String ruledOut(RuledOut ruledOut, Job job);
+
+  /** What stops a limit from being higher. */
+  String limit(Limit limit, Job job);
 }

@@ -76,4 +76,19 @@ class SixDigitsTest {
   private static int digits(double value) {
     return new BigDecimal(Double.toString(value)).stripTrailingZeros().precision();
   }
+
+  @Test
+  void printsTheDecimalThatRoundingGives() {
+    SplittableRandom random = new SplittableRandom(20261125);
+    char[] out = new char[SixDigits.PRINTED];
+    for (int i = 0; i < 20_000; i++) {
+      double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-12, 16));
+      String printed = new String(out, 0, SixDigits.print(value, out));
+      assertThat(Double.parseDouble(printed)).as("%s", value).isEqualTo(SixDigits.round(value));
+    }
+    for (double value : new double[] {0, 1, -1, 10, 999_999.5, 0.1, 1e-5, 123456789, 5e8, 100}) {
+      String printed = new String(out, 0, SixDigits.print(value, out));
+      assertThat(Double.parseDouble(printed)).as("%s", value).isEqualTo(SixDigits.round(value));
+    }
+  }
 }

@@ -58,4 +58,35 @@ public final class FirstFrequencyBound {
   public static double frequencyHz(BeamChain chain) {
     return angularFrequencyRadPerS(chain) / (2 * Math.PI);
   }
+
+  /**
+   * Lower bound from a few numbers of two parts in series, looser and cheaper than the exact trace:
+   * every mass of a part deflects no more than the part's outer end, so 1/ω² ≤ Σ(m·C + J·P).
+   *
+   * @param innerMassKg mass of the part at the base, kg
+   * @param innerRotaryKgM2 rotary inertia of its sections ∫ρI dx, kg·m²
+   * @param innerComplianceMPerN deflection of its outer end by a force there, m/N
+   * @param innerRotationRadPerNm rotation of its outer end by a moment there, rad/(N·m)
+   * @param outerMassKg mass of the part at the tip, kg
+   * @param outerRotaryKgM2 rotary inertia of its sections, kg·m²
+   * @param outerComplianceMPerN deflection of the tip by a force there, m/N
+   * @param outerRotationRadPerNm rotation of the tip by a moment there, rad/(N·m)
+   * @return ω, rad/s, never above the first frequency
+   */
+  public static double ofPartsRadPerS(
+      double innerMassKg,
+      double innerRotaryKgM2,
+      double innerComplianceMPerN,
+      double innerRotationRadPerNm,
+      double outerMassKg,
+      double outerRotaryKgM2,
+      double outerComplianceMPerN,
+      double outerRotationRadPerNm) {
+    return 1
+        / Math.sqrt(
+            innerMassKg * innerComplianceMPerN
+                + innerRotaryKgM2 * innerRotationRadPerNm
+                + outerMassKg * outerComplianceMPerN
+                + outerRotaryKgM2 * outerRotationRadPerNm);
+  }
 }

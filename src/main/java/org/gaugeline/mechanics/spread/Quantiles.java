@@ -90,7 +90,16 @@ public record Quantiles(double p05, double median, double p95) {
    */
   public double quantile(double probability) {
     Require.between("probability", probability, 0, 1);
-    double z = StandardNormal.quantile(probability);
+    return atStandardScore(StandardNormal.quantile(probability));
+  }
+
+  /**
+   * Value at a standard normal score, for callers that keep the score of a probability.
+   *
+   * @param z score; 0 is the median, ±1.645 the 95th and 5th percentile
+   * @return the quantile, in the unit of the quantity
+   */
+  public double atStandardScore(double z) {
     double width = z < 0 ? widthBelow() : widthAbove();
     return median * Math.exp(z / StandardNormal.Z95 * width);
   }

@@ -1,0 +1,113 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.Friction;
+import org.gaugeline.reference.ReferenceData;
+
+/** The practice values that every assessment reads, taken out of their table once. */
+final class Values {
+  final double flutedDiameterRatio;
+  final double flutedAreaRatio;
+  final double firstModeShare;
+  final double boreSpeedReferenceM;
+  final double jointTranslationLambda;
+  final double seatTiltShare;
+  final double gravityMPerS2;
+  final double gripLossAtCeiling;
+  final double roughnessSmoothingShare;
+  final double boreRzM;
+  final double shankRzM;
+  final double balanceGradeCapMPerS;
+  final double seatUnbalanceLeftShare;
+  final double balanceGradeFineMPerS;
+  final double balanceSpeedFineRadPerS;
+  final double spindleNoseRadiusRatio;
+  final double mouthPullInNoteM;
+  final double colletBelowNominalShare;
+  final double colletConeHalfAngleRad;
+  final double screwCoreRatio;
+  final double screwEndRatio;
+  final double taperContactLengthRatio;
+  final double taperSeatFriction;
+  final double ballTrackZoneDistanceRatio;
+  final double ballTrackHalfAngleRad;
+  final double hollowTaperHalfAngleRad;
+  final double polygonTaperHalfAngleRad;
+  final Quantiles jointRotationKappa;
+  final Quantiles shrinkInterferenceBaseM;
+  final Quantiles shrinkInterferenceSlope;
+  final Quantiles hssShrinkGripFactor;
+  final Quantiles noWrenchTorqueFactor;
+  final Quantiles usedColletGripFactor;
+  final Quantiles precisionColletGripFactor;
+  final Quantiles flatBearingStressPa;
+  final Quantiles screwShearStressPa;
+  final Quantiles screwPreloadStressPa;
+
+  final double nutFriction;
+  final double coneFriction;
+  final List<String> deflectionBasis;
+  final List<String> balanceBasis;
+  final String shrinkBasis;
+  final String stopBasis;
+
+  Values(ReferenceData data) {
+    this.flutedDiameterRatio = data.practice("flutedDiameterRatio");
+    this.flutedAreaRatio = data.practice("flutedAreaRatio");
+    this.firstModeShare = data.practice("firstModeShareOfToothPassing");
+    this.boreSpeedReferenceM = data.practice("boreSpeedReferenceM");
+    this.jointTranslationLambda = data.practice("jointTranslationLambda");
+    this.seatTiltShare = data.practice("seatTiltShare");
+    this.gravityMPerS2 = data.practice("gravityMPerS2");
+    this.gripLossAtCeiling = data.practice("gripLossAtCeiling");
+    this.roughnessSmoothingShare = data.practice("roughnessSmoothingShare");
+    this.boreRzM = data.practice("boreRzM");
+    this.shankRzM = data.practice("shankRzM");
+    this.balanceGradeCapMPerS = data.practice("balanceGradeCapMPerS");
+    this.seatUnbalanceLeftShare = data.practice("seatUnbalanceLeftShare");
+    this.balanceGradeFineMPerS = data.practice("balanceGradeFineMPerS");
+    this.balanceSpeedFineRadPerS = data.practice("balanceSpeedFineRadPerS");
+    this.spindleNoseRadiusRatio = data.practice("spindleNoseRadiusRatio");
+    this.mouthPullInNoteM = data.practice("mouthPullInNoteM");
+    this.colletBelowNominalShare = data.practice("colletBelowNominalShare");
+    this.colletConeHalfAngleRad = data.practice("colletConeHalfAngleRad");
+    this.screwCoreRatio = data.practice("screwCoreRatio");
+    this.screwEndRatio = data.practice("screwEndRatio");
+    this.taperContactLengthRatio = data.practice("taperContactLengthRatio");
+    this.taperSeatFriction = data.practice("taperSeatFriction");
+    this.ballTrackZoneDistanceRatio = data.practice("ballTrackZoneDistanceRatio");
+    this.ballTrackHalfAngleRad = data.practice("ballTrackHalfAngleRad");
+    this.hollowTaperHalfAngleRad = data.practice("hollowTaperHalfAngleRad");
+    this.polygonTaperHalfAngleRad = data.practice("polygonTaperHalfAngleRad");
+    this.jointRotationKappa = Models.quantiles(data.practiceRow("jointRotationKappa").value());
+    this.shrinkInterferenceBaseM =
+        Models.quantiles(data.practiceRow("shrinkInterferenceBaseM").value());
+    this.shrinkInterferenceSlope =
+        Models.quantiles(data.practiceRow("shrinkInterferenceSlope").value());
+    this.hssShrinkGripFactor = Models.quantiles(data.practiceRow("hssShrinkGripFactor").value());
+    this.noWrenchTorqueFactor = Models.quantiles(data.practiceRow("noWrenchTorqueFactor").value());
+    this.usedColletGripFactor = Models.quantiles(data.practiceRow("usedColletGripFactor").value());
+    this.precisionColletGripFactor =
+        Models.quantiles(data.practiceRow("precisionColletGripFactor").value());
+    this.flatBearingStressPa = Models.quantiles(data.practiceRow("flatBearingStressPa").value());
+    this.screwShearStressPa =
+        Models.quantiles(data.practiceRow("screwShearStressGrade129Pa").value());
+    this.screwPreloadStressPa = Models.quantiles(data.practiceRow("screwPreloadStressPa").value());
+    this.nutFriction = friction(data, "nut-thread");
+    this.coneFriction = friction(data, "collet-cone-new");
+    this.deflectionBasis =
+        List.of("timoshenko-beam", data.practiceRow("jointRotationKappa").sourceKey());
+    this.balanceBasis = List.of(data.practiceRow("balanceGradeCapMPerS").sourceKey());
+    this.shrinkBasis = data.practiceRow("shrinkInterferenceBaseM").sourceKey();
+    this.stopBasis = data.practiceRow("flatBearingStressPa").sourceKey();
+  }
+
+  private static double friction(ReferenceData data, String id) {
+    Friction row = data.frictions().get(id);
+    if (row == null) {
+      throw new IllegalStateException("no friction '" + id + "' in the tables");
+    }
+    return row.coefficient().median();
+  }
+}

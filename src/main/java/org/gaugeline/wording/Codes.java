@@ -1,0 +1,139 @@
+package org.gaugeline.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assessment.Pair;
+
+/** Every code that the engine speaks in. Each has a template; each template has a code. */
+public final class Codes {
+  /** Ending of a pair's code in reasons. */
+  public static final String MARGIN = "-margin";
+
+  /** Limits of machine and interface that an assembly passes or not. */
+  public static final List<String> GATES =
+      List.of(
+          "changer-mass",
+          "changer-length",
+          "changer-moment",
+          "changer-diameter",
+          "neighbour-pockets-empty",
+          "spindle-torque",
+          "spindle-power",
+          "interface-bending",
+          "mouth-expansion",
+          "coolant-machine",
+          "coolant-holder",
+          "not-for-side-load");
+
+  /** Why a clamping family has no candidate. */
+  public static final List<String> ABSENCES =
+      List.of(
+          "excluded-by-shop",
+          "shank-form",
+          "needs-shrink-unit",
+          "not-in-stock",
+          "no-bore-for-shank",
+          "no-holder-in-catalogue");
+
+  /** What a person must know before acting. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "unit-suspicion",
+          "thin-chip-extrapolation",
+          "shank-rubs-wall",
+          "tolerance-finer-than-process",
+          "roughness-finer-than-process",
+          "nothing-suitable",
+          "markings-and-manuals-first",
+          "hot-holder",
+          "hss-in-shrink",
+          "never-tighten-empty",
+          "pull-out-possible",
+          "tooth-does-not-cut",
+          "long-overhang");
+
+  /** Steps of putting an assembly together. */
+  public static final List<String> STEPS =
+      List.of(
+          "clean-taper-and-bore",
+          "heat-nose",
+          "let-cool-guarded",
+          "snap-collet-into-nut",
+          "tighten-nut",
+          "tighten-screw-on-flat",
+          "clamp-as-marked",
+          "mount-as-marked",
+          "set-stick-out",
+          "check-insertion",
+          "measure-runout-at-tip",
+          "measure-length-on-machine",
+          "preset-gauge-length");
+
+  /** Why a member that was left out was filled as it was. */
+  public static final List<String> ASSUMPTIONS =
+      List.of(
+          "material-reference-state",
+          "material-table",
+          "equipment-assumed-present",
+          "equipment-assumed-absent",
+          "practice-value",
+          "default-currency",
+          "condition-not-stated",
+          "plain-form-of-interface",
+          "usual-for-interface",
+          "usual-for-machines",
+          "guide-value-of-interface",
+          "not-stated",
+          "usual-for-operation",
+          "usual-for-material",
+          "usual-for-tool",
+          "depth-of-cut",
+          "tool-diameter",
+          "tolerance-table",
+          "held-by-top-speed",
+          "starting-value",
+          "plain-shank",
+          "next-standard-shank",
+          "standard-shank",
+          "neck-plus-standard-shank");
+
+  /** Members of the request whose change has a sentence of its own. */
+  static final List<String> CHANGES =
+      List.of("/tool/shank/form", "/shop/shrinkUnit", "/shop/stockOnly", "/shop/excludedFamilies");
+
+  private static final List<String> LIMITS_ONLY =
+      List.of(
+          "flute-length",
+          "feed-range",
+          "machine-speed",
+          "interface-speed",
+          "holder-speed",
+          "collet-speed",
+          "marked-speed",
+          "cutter-speed",
+          "bending-frequency");
+
+  private Codes() {}
+
+  /** Codes of reasons: pairs, gates and absences. */
+  public static List<String> reasons() {
+    List<String> reasons = new ArrayList<>();
+    for (Pair pair : Pair.values()) {
+      reasons.add(pair.id() + MARGIN);
+    }
+    reasons.addAll(GATES);
+    reasons.addAll(ABSENCES);
+    return List.copyOf(reasons);
+  }
+
+  /** Codes of what stops a limit: pairs, gates, speeds and the ends of a search. */
+  public static List<String> limits() {
+    List<String> limits = new ArrayList<>();
+    for (Pair pair : Pair.values()) {
+      limits.add(pair.id());
+    }
+    limits.addAll(GATES);
+    limits.addAll(LIMITS_ONLY);
+    return List.copyOf(limits);
+  }
+}

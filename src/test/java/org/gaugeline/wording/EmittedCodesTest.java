@@ -1,0 +1,99 @@
+package org.gaugeline.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.gaugeline.advice.RankedAssembly;
+import org.gaugeline.advice.Recommendation;
+import org.gaugeline.assessment.Limit;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the engine says over many seeded jobs is what the templates word. */
+class EmittedCodesTest {
+  private static final long SEED = 20_251;
+  private static final int ROUNDS = 1500;
+
+  private static final Set<String> REASONS = new TreeSet<>();
+  private static final Set<String> CAUTIONS = new TreeSet<>();
+  private static final Set<String> STEPS = new TreeSet<>();
+  private static final Set<String> ASSUMPTIONS = new TreeSet<>();
+  private static final Set<String> MEMBERS = new TreeSet<>();
+  private static final Set<String> LIMITS = new TreeSet<>();
+  private static final Set<String> CHANGES = new TreeSet<>();
+
+  @BeforeAll
+  static void listen() {
+    int answered = Answers.forEach(SEED, ROUNDS, (intent, answer) -> collect(answer));
+    assertThat(answered).as("seed %d: jobs computed", SEED).isGreaterThan(ROUNDS / 4);
+  }
+
+  private static void collect(Recommendation answer) {
+    answer
+        .job()
+        .assumptions()
+        .forEach(
+            assumption -> {
+              ASSUMPTIONS.add(assumption.reason());
+              MEMBERS.add(assumption.pointer());
+            });
+    Answers.reasons(answer).forEach(reason -> REASONS.add(reason.code()));
+    Answers.cautions(answer).forEach(caution -> CAUTIONS.add(caution.code()));
+    answer
+        .ruledOut()
+        .forEach(out -> out.wouldFitIf().forEach(change -> CHANGES.add(change.pointer())));
+    for (RankedAssembly assembly : Answers.assemblies(answer)) {
+      assembly.setUp().forEach(step -> STEPS.add(step.code()));
+      for (Limit limit : Answers.limits(assembly)) {
+        if (!limit.governedBy().isEmpty()) {
+          LIMITS.add(limit.governedBy());
+        }
+      }
+    }
+  }
+
+  @Test
+  void everyReasonThatWasGivenIsWorded() {
+    assertThat(Codes.reasons()).as("seed %d", SEED).containsAll(REASONS);
+  }
+
+  @Test
+  void everyLimitThatWasGivenIsWorded() {
+    assertThat(Codes.limits()).as("seed %d", SEED).containsAll(LIMITS);
+  }
+
+  @Test
+  void everyOtherCodeIsWordedAndInUse() {
+    assertThat(CAUTIONS).as("seed %d", SEED).containsExactlyInAnyOrderElementsOf(Codes.CAUTIONS);
+    assertThat(ASSUMPTIONS)
+        .as("seed %d", SEED)
+        .containsExactlyInAnyOrderElementsOf(Codes.ASSUMPTIONS);
+    assertThat(CHANGES).as("seed %d", SEED).containsExactlyInAnyOrderElementsOf(Codes.CHANGES);
+  }
+
+  @Test
+  void everyAssumedMemberHasANameAndEveryNameIsAssumed() {
+    assertThat(Templates.load().members().keySet())
+        .as("seed %d", SEED)
+        .containsExactlyInAnyOrderElementsOf(MEMBERS);
+  }
+
+  /** The generic series has neither arbors nor drill chucks, and chatter is not weighed yet. */
+  @Test
+  void everyReasonAndStepThatTheGenericSeriesCanRaiseIsInUse() {
+    assertThat(Codes.STEPS).as("seed %d", SEED).containsAll(STEPS);
+    assertThat(without(Codes.STEPS, STEPS)).as("seed %d", SEED).isSubsetOf("mount-as-marked");
+    assertThat(without(Codes.reasons(), REASONS))
+        .as("seed %d", SEED)
+        .isSubsetOf("stable-depth-margin", "not-for-side-load", "mouth-expansion");
+  }
+
+  private static List<String> without(List<String> all, Set<String> some) {
+    List<String> left = new ArrayList<>(all);
+    left.removeAll(some);
+    return left;
+  }
+}

@@ -1,0 +1,196 @@
+package org.gaugeline.wording;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.gaugeline.job.Intent;
+import org.gaugeline.job.StockEntry;
+import org.gaugeline.quantity.TextUnits;
+import org.gaugeline.reference.ColletCondition;
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ShankCondition;
+import org.gaugeline.reference.ShankForm;
+import org.gaugeline.reference.Stage;
+import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
+
+/** Intents of every kind from a seed: sensible, rash and sparse ones. */
+final class SeededIntents {
+  private final SplittableRandom random;
+  private final List<String> materials;
+  private final List<String> interfaces;
+
+  SeededIntents(long seed, ReferenceData data) {
+    this.random = new SplittableRandom(seed);
+    this.materials = data.materials().keySet().stream().sorted().toList();
+    this.interfaces = data.interfaces().keySet().stream().sorted().toList();
+  }
+
+  Intent next() {
+    OperationKind kind = any(OperationKind.values());
+    ToolKind tool = toolFor(kind);
+    double diameterM = random.nextInt(8) == 0 ? 0.5e-3 : between(2e-3, 32e-3);
+    return new Intent(
+        null,
+        random.nextBoolean() ? TextUnits.METRIC : TextUnits.INCH,
+        new Intent.Workpiece(
+            materials.get(random.nextInt(materials.size())), null, null, null, null, null),
+        operation(kind, diameterM),
+        feature(diameterM),
+        tool(tool, diameterM),
+        machine(),
+        shop(),
+        new Intent.Preferences(null, null, null, null, null, null, null, null));
+  }
+
+  private ToolKind toolFor(OperationKind kind) {
+    return switch (kind) {
+      case DRILLING -> ToolKind.DRILL;
+      case REAMING -> ToolKind.REAMER;
+      case BORING -> ToolKind.BORING_TOOL;
+      case TAPPING -> ToolKind.TAP;
+      case THREAD_MILLING -> ToolKind.THREAD_MILL;
+      case FACE_MILLING -> ToolKind.FACE_MILL;
+      case CHAMFERING -> ToolKind.CHAMFER_MILL;
+      case PROFILING -> ToolKind.BALL_END_MILL;
+      case SIDE_MILLING, SLOTTING, HIGH_EFFICIENCY_MILLING, PLUNGE_MILLING, RAMPING ->
+          ToolKind.END_MILL;
+    };
+  }
+
+  private Intent.Operation operation(OperationKind kind, double diameterM) {
+    return new Intent.Operation(
+        kind,
+        maybe(any(Stage.values())),
+        maybe(diameterM * between(0.05, 3)),
+        maybe(diameterM * between(0.05, 1)),
+        maybe(between(0.2, 12)),
+        null,
+        maybe(diameterM * between(0.001, 0.02)),
+        null,
+        null,
+        maybe(any(Coolant.values())),
+        null,
+        maybe(between(0.5, 10)),
+        maybe(between(10, 5000)));
+  }
+
+  private Intent.Feature feature(double diameterM) {
+    return new Intent.Feature(
+        maybe(diameterM * between(0.5, 12)),
+        maybe(between(0, 0.05)),
+        maybe(between(1e-4, 2e-3)),
+        maybe(between(5e-3, 0.3)),
+        maybe(random.nextInt(5, 13)),
+        maybe(between(5e-6, 2e-4)),
+        maybe(between(1e-7, 6e-6)),
+        null,
+        null,
+        random.nextInt(4) == 0
+            ? List.of(new Intent.Obstruction(between(0.01, 0.1), between(0.01, 0.04)))
+            : List.of());
+  }
+
+  private Intent.Tool tool(ToolKind kind, double diameterM) {
+    return new Intent.Tool(
+        kind,
+        diameterM,
+        maybe(random.nextInt(1, 8)),
+        maybe(between(0, 0.8)),
+        null,
+        maybe(any(Hand.values())),
+        null,
+        null,
+        null,
+        null,
+        null,
+        maybe(random.nextBoolean() ? Substrate.CARBIDE : Substrate.HSS),
+        null,
+        maybe(any(ShankForm.values())),
+        null,
+        maybe(random.nextBoolean()),
+        null,
+        null,
+        null,
+        maybe(between(300, 4000)),
+        maybe(between(5, 100)),
+        maybe(between(5, 100)));
+  }
+
+  private Intent.Machine machine() {
+    return new Intent.Machine(
+        interfaces.get(random.nextInt(interfaces.size())),
+        maybe(random.nextBoolean()),
+        maybe(between(300, 4000)),
+        maybe(between(500, 30_000)),
+        maybe(between(1, 200)),
+        List.of(),
+        maybe(between(2_000, 40_000)),
+        maybe(random.nextInt(3, 6)),
+        maybe(random.nextBoolean()),
+        null,
+        maybe(between(0.3, 12)),
+        maybe(between(0.08, 0.4)),
+        maybe(between(0.02, 0.1)),
+        maybe(between(0.03, 0.15)),
+        maybe(between(0.2, 20)));
+  }
+
+  private Intent.Shop shop() {
+    List<StockEntry> stock = random.nextInt(4) == 0 ? List.of(dryHolder()) : List.of();
+    return new Intent.Shop(
+        maybe(random.nextBoolean()),
+        maybe(random.nextBoolean()),
+        maybe(random.nextBoolean()),
+        maybe(random.nextBoolean()),
+        random.nextInt(4) == 0 ? List.of("er-collet", "shrink-fit") : List.of(),
+        stock,
+        random.nextInt(8) == 0,
+        maybe(between(40, 120)),
+        maybe("USD"),
+        maybe(any(ShankCondition.values())),
+        maybe(any(ColletCondition.values())));
+  }
+
+  /** A hydraulic or collet holder that passes no coolant. */
+  private StockEntry dryHolder() {
+    StockEntry.InlineHolder holder =
+        new StockEntry.InlineHolder(
+            random.nextBoolean() ? "er-collet" : "hydraulic",
+            null,
+            null,
+            null,
+            List.of(),
+            null,
+            null,
+            null,
+            false,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null);
+    return new StockEntry("/shop/stock/0", null, 1, holder);
+  }
+
+  private double between(double least, double most) {
+    return random.nextDouble(least, most);
+  }
+
+  private <T> T any(T[] of) {
+    return of[random.nextInt(of.length)];
+  }
+
+  private <T> @Nullable T maybe(T value) {
+    return random.nextBoolean() ? value : null;
+  }
+}
