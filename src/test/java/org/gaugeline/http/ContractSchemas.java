@@ -18,7 +18,7 @@ import java.util.List;
  * document does not know is a fault of the service.
  */
 final class ContractSchemas {
-  static final Path FILE = Path.of("openapi", "openapi.yaml");
+  static final Path FILE = Path.of("openapi", "gaugeline-v1.yaml");
   static final JsonNode DOCUMENT = read();
 
   private static final ObjectMapper JSON = new ObjectMapper();
