@@ -101,7 +101,12 @@ public final class Codes {
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
-      List.of("/tool/shank/form", "/shop/shrinkUnit", "/shop/stockOnly", "/shop/excludedFamilies");
+      List.of(
+          "/tool/shank/form",
+          "/tool/shank/diameterMm",
+          "/shop/shrinkUnit",
+          "/shop/stockOnly",
+          "/shop/excludedFamilies");
 
   private static final List<String> LIMITS_ONLY =
       List.of(

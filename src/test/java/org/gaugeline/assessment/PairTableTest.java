@@ -84,6 +84,6 @@ class PairTableTest {
   }
 
   private static Margin margin(Pair pair, double demand, double capacity) {
-    return new Margin(pair, demand, demand, capacity, capacity, 1, List.of("given"));
+    return new Margin(pair, demand, demand, capacity, capacity, () -> 1, List.of("given"));
   }
 }
