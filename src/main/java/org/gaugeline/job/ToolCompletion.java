@@ -153,7 +153,11 @@ final class ToolCompletion {
       if (exact) {
         return size;
       }
-      if (size.diameterM() > wanted && (best == null || size.diameterM() < best.diameterM())) {
+      // an inch shank is taken where it is the tool's own size, never as the next larger one
+      boolean metric = !size.id().endsWith(" in");
+      if (metric
+          && size.diameterM() > wanted
+          && (best == null || size.diameterM() < best.diameterM())) {
         best = size;
       }
     }
