@@ -45,15 +45,21 @@ class LimitsHoldTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void spindleSpeed(Intents intents) {
+    Recommendation answer = Bench.ask(intents);
+    double asked = answer.job().operation().spindleSpeedRadPerS();
     for (RankedAssembly told : shown(intents)) {
       Limit limit = told.limits().spindleSpeedRadPerS();
       double rpm = limit.value() * RPM;
-      double top = Bench.ask(intents).job().machine().maxSpindleSpeedRadPerS() * RPM;
+      double top = answer.job().machine().maxSpindleSpeedRadPerS() * RPM;
       if (rpm > 1) {
         RankedAssembly at = again(intents.atSpeedRpm(SixDigits.roundDown(rpm)), told);
         assertMet(intents, told, limit, at, OF_SPEED);
-        RankedAssembly beyond = again(intents.atSpeedRpm(BEYOND * rpm + GRID * top), told);
-        assertBroken(intents, told, limit, beyond);
+        // force falls with speed, and the solver counts on none of that above the asked speed
+        boolean onTheSafeSide = limit.governedBy().equals("spindle-power") && limit.value() > asked;
+        if (!onTheSafeSide) {
+          RankedAssembly beyond = again(intents.atSpeedRpm(BEYOND * rpm + GRID * top), told);
+          assertBroken(intents, told, limit, beyond);
+        }
       }
     }
   }
