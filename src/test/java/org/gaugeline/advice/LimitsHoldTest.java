@@ -59,7 +59,7 @@ class LimitsHoldTest {
         RankedAssembly at = again(intents.atSpeedRpm(SixDigits.roundDown(rpm)), told);
         assertMet(intents, told, limit, at, OF_SPEED);
         // force falls with speed, and the solver counts on none of that above the asked speed
-        boolean onTheSafeSide = limit.governedBy().equals("spindle-power") && limit.value() > asked;
+        boolean onTheSafeSide = OF_FORCE.contains(limit.governedBy()) && limit.value() > asked;
         if (!onTheSafeSide) {
           RankedAssembly beyond = again(intents.atSpeedRpm(BEYOND * rpm + GRID * top), told);
           assertBroken(intents, told, limit, beyond);
