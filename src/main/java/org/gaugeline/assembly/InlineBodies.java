@@ -2,6 +2,7 @@ package org.gaugeline.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.gaugeline.job.IntentFault;
@@ -54,7 +55,7 @@ final class InlineBodies {
               Map.of("family", family.id(), "interface", interfaceId, "boreM", boreM)));
       return Optional.empty();
     }
-    return Optional.of(merge(given, template, pointer));
+    return Optional.of(merge(given, template));
   }
 
   private @Nullable HolderBody template(
@@ -73,8 +74,7 @@ final class InlineBodies {
     return best;
   }
 
-  private static HolderBody merge(
-      StockEntry.InlineHolder given, HolderBody template, String pointer) {
+  private static HolderBody merge(StockEntry.InlineHolder given, HolderBody template) {
     Double projection = given.projectionM();
     List<ProfileSection> sections = sections(given.profile());
     double length = 0;
@@ -87,7 +87,12 @@ final class InlineBodies {
       sections = stretched(template, projectionM);
     }
     return new HolderBody(
-        "stock" + pointer,
+        String.format(
+            Locale.ROOT,
+            "own-%s-%.4g-p%.4g",
+            template.family().id(),
+            template.boreM() * 1e3,
+            projectionM * 1e3),
         HolderBody.Origin.REQUEST,
         template.family(),
         template.spindleInterface(),

@@ -88,6 +88,10 @@ public final class Appraiser {
   }
 
   private void insertion(HolderBody holder, double insertionM, List<Margin> margins) {
+    boolean setByFlat = holder.minInsertionM() == holder.maxInsertionM();
+    if (setByFlat && insertionM >= holder.minInsertionM() - 1e-9) {
+      return; // the screw must land on the flat: there is no other insertion, and it is there
+    }
     certain(Pair.INSERTION, holder.minInsertionM(), insertionM, holder.sourceKey(), margins);
   }
 

@@ -54,14 +54,27 @@ public final class LimitSolver {
     if (OperationCompletion.isHole(context.job.operation().kind())) {
       return new Limit(Double.POSITIVE_INFINITY, "");
     }
-    double deepest = context.job.tool().fluteLengthM();
+    double flute = context.job.tool().fluteLengthM();
     double feed = context.job.operation().feedPerToothM();
+    double deepest = Math.min(flute, deepestAssumedM(held.assembly().stickOutM()));
     return search(
         deepest,
-        "flute-length",
+        deepest < flute ? Pair.GAP.id() : "flute-length",
         depth ->
             forceFault(
                 held, byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)), omega()));
+  }
+
+  /**
+   * Where the feature is as deep as the cut, a deeper cut would need more stick-out to clear it.
+   */
+  private double deepestAssumedM(double stickOutM) {
+    boolean assumed =
+        context.job.assumptions().stream().anyMatch(a -> a.pointer().equals("/feature/depthMm"));
+    double room = Pair.GAP.fullRatio() * context.job.feature().wallClearanceM();
+    return assumed && context.job.operation().kind() != OperationKind.FACE_MILLING
+        ? stickOutM - room
+        : Double.POSITIVE_INFINITY;
   }
 
   private Limit feed(Held held) {

@@ -16,7 +16,7 @@ final class Prediction {
     Quantiles stopAxial = held.grip().stopAxialN();
     Quantiles torque = stopTorque == null ? held.grip().frictionForceN().scale(d / 2) : stopTorque;
     Quantiles axial = stopAxial == null ? held.grip().frictionForceN() : stopAxial;
-    double moment = context.forces.peakRadialForceN() * appraisal.assembly().gaugeLengthM();
+    double moment = InterfaceBending.momentNm(context.forces, appraisal.assembly().gaugeLengthM());
     return new Predicted(
         held.runout().stack().medianTirM(),
         held.runout().stack().quantileTirM(0.95),

@@ -162,6 +162,15 @@ public record Job(
       boolean throughCoolant,
       ToolChanger changer) {
 
+    /** Speed that the interface bears for sure; +∞ where the stated top speed overrides it. */
+    public double guideSpeedRadPerS() {
+      if (speedGiven) {
+        return Double.POSITIVE_INFINITY;
+      }
+      return (faceContact ? spindle.faceRatedSpeedRadPerS() : spindle.nativeRatedSpeedRadPerS())
+          .p05();
+    }
+
     /** Surfaces in contact with a holder of that form. */
     public ContactMode contact(boolean holderFaceContact) {
       return spindle.contact(faceContact && holderFaceContact);

@@ -178,8 +178,10 @@ public final class OperationCompletion {
       return asked.cuttingSpeedMPerS() / (tool.diameterM() / 2);
     }
     double wanted = start.cuttingSpeedMPerS() / (tool.diameterM() / 2);
-    double top = Math.min(machine.maxSpindleSpeedRadPerS(), tool.maxSpindleSpeedRadPerS());
-    double speed = Math.min(wanted, top * data.practice("startSpeedShareOfTop"));
+    double top =
+        Math.min(machine.maxSpindleSpeedRadPerS(), tool.maxSpindleSpeedRadPerS())
+            * data.practice("startSpeedShareOfTop");
+    double speed = Math.min(wanted, Math.min(top, machine.guideSpeedRadPerS()));
     assumptions.assume(
         "/operation/cuttingSpeedMPerMin",
         speed * tool.diameterM() / 2,

@@ -144,7 +144,7 @@ final class ToolCompletion {
     return data.practice(isHoleTool(kind) ? "usualLifeDrillingS" : "usualLifeS") / 60;
   }
 
-  /** The standard shank of that diameter, inch or metric, or the next larger metric one. */
+  /** The standard shank of that diameter, or the next larger one than the tool. */
   private ShankSize shankFor(double diameterM, @Nullable Double shankM) {
     double wanted = shankM == null ? Math.min(diameterM, 0.032) : shankM;
     ShankSize best = null;
@@ -153,7 +153,8 @@ final class ToolCompletion {
       if (exact) {
         return size;
       }
-      boolean metric = !size.id().endsWith("in");
+      // an inch shank is taken where it is the tool's own size, never as the next larger one
+      boolean metric = !size.id().endsWith(" in");
       if (metric
           && size.diameterM() > wanted
           && (best == null || size.diameterM() < best.diameterM())) {

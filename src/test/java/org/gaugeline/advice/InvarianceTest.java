@@ -23,6 +23,10 @@ class InvarianceTest {
     return RandomIntents.of(60);
   }
 
+  static Stream<Intents> fewJobs() {
+    return RandomIntents.of(25);
+  }
+
   static Stream<Intents> millingJobs() {
     return RandomIntents.milling(60);
   }
@@ -64,7 +68,7 @@ class InvarianceTest {
   }
 
   @ParameterizedTest
-  @MethodSource("jobs")
+  @MethodSource("fewJobs")
   void withoutOneFamilyTheOthersScoreAndOrderAsBefore(Intents intents) {
     Intents all = intents.with("/preferences/limit", 50);
     Recommendation with = Bench.ask(all);

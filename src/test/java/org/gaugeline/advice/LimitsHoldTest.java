@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Reason;
@@ -21,6 +22,9 @@ class LimitsHoldTest {
   private static final double GRID = 1.0 / 2000;
 
   private static final double BEYOND = 1.02;
+  private static final double STEP_M = 0.5e-3;
+  private static final Offset<Double> NEAR = Offset.offset(1e-6);
+  private static final Set<String> OF_LENGTH = Set.of("size-error", "runout");
   private static final Set<String> RANGES = Set.of("flute-length", "feed-range", "");
   private static final Set<String> OF_FORCE =
       Set.of("slip", "pull-out", "stop-torque", "push-in", "spindle-power", "spindle-torque");
@@ -45,15 +49,21 @@ class LimitsHoldTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void spindleSpeed(Intents intents) {
+    Recommendation answer = Bench.ask(intents);
+    double asked = answer.job().operation().spindleSpeedRadPerS();
     for (RankedAssembly told : shown(intents)) {
       Limit limit = told.limits().spindleSpeedRadPerS();
       double rpm = limit.value() * RPM;
-      double top = Bench.ask(intents).job().machine().maxSpindleSpeedRadPerS() * RPM;
+      double top = answer.job().machine().maxSpindleSpeedRadPerS() * RPM;
       if (rpm > 1) {
         RankedAssembly at = again(intents.atSpeedRpm(SixDigits.roundDown(rpm)), told);
         assertMet(intents, told, limit, at, OF_SPEED);
-        RankedAssembly beyond = again(intents.atSpeedRpm(BEYOND * rpm + GRID * top), told);
-        assertBroken(intents, told, limit, beyond);
+        // force falls with speed, and the solver counts on none of that above the asked speed
+        boolean onTheSafeSide = OF_FORCE.contains(limit.governedBy()) && limit.value() > asked;
+        if (!onTheSafeSide) {
+          RankedAssembly beyond = again(intents.atSpeedRpm(BEYOND * rpm + GRID * top), told);
+          assertBroken(intents, told, limit, beyond);
+        }
       }
     }
   }
@@ -96,23 +106,31 @@ class LimitsHoldTest {
     }
   }
 
-  /** The tool is made longer, so that the holder's deepest insertion asks for that stick-out. */
+  /**
+   * The tool is made so long that the holder's deepest insertion leaves that stick-out, in the
+   * steps in which stick-outs are set.
+   */
   @ParameterizedTest
   @MethodSource("jobs")
   void stickOut(Intents intents) {
     for (RankedAssembly told : shown(intents)) {
       Limit limit = told.limits().stickOutM();
-      HolderBody holder = told.assembly().holder();
-      double overall = (limit.value() + holder.maxInsertionM()) * MM;
-      double now = Bench.ask(intents).job().tool().overallLengthM() * MM;
-      if (overall > now && limit.value() > told.geometry().stickOutM()) {
-        RankedAssembly at =
-            again(intents.with("/tool/overallLengthMm", SixDigits.roundDown(overall)), told);
-        if (at.geometry().stickOutM() <= limit.value()) {
-          assertMet(intents, told, limit, at, Set.of("size-error", "runout", "gap"));
-        }
+      double met = STEP_M * Math.floor(limit.value() / STEP_M + 1e-6);
+      if (met > told.geometry().stickOutM() + STEP_M / 2) {
+        RankedAssembly at = again(standingOut(intents, told, met), told);
+        assertThat(at.geometry().stickOutM()).as("asked of %s", ref(told)).isCloseTo(met, NEAR);
+        assertMet(intents, told, limit, at, Set.of("size-error", "runout", "gap"));
+      }
+      if (OF_LENGTH.contains(limit.governedBy()) && limit.value() > told.geometry().stickOutM()) {
+        double broken = STEP_M * Math.ceil(BEYOND * limit.value() / STEP_M);
+        assertBroken(intents, told, limit, again(standingOut(intents, told, broken), told));
       }
     }
+  }
+
+  private static Intents standingOut(Intents intents, RankedAssembly told, double stickOutM) {
+    double overall = stickOutM + told.assembly().holder().maxInsertionM();
+    return intents.with("/tool/overallLengthMm", overall * MM);
   }
 
   private static List<RankedAssembly> shown(Intents intents) {
