@@ -1,6 +1,7 @@
 package org.gaugeline.advice;
 
 import java.util.List;
+import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Reason;
@@ -8,33 +9,33 @@ import org.gaugeline.assessment.Tone;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ShankForm;
-import org.jspecify.annotations.Nullable;
 
 /** Why a family has no candidate, and the single change that would admit it. */
 final class Absences {
   private Absences() {}
 
-  static Reason reason(Job job, ClampingFamily family, @Nullable String code) {
-    String said = code == null ? "no-holder-in-catalogue" : code;
+  static Reason reason(Job job, ClampingFamily family, Candidates.Absence absence) {
+    String code = absence.code();
     String subject =
-        said.equals("shank-form") ? job.tool().shankForm().id() : job.machine().spindle().id();
+        code.equals("shank-form") ? job.tool().shankForm().id() : job.machine().spindle().id();
     return new Reason(
         Criterion.GATE,
-        said,
+        code,
         Tone.AGAINST,
         Double.NaN,
-        said.equals("no-bore-for-shank") ? job.tool().shankDiameterM() : Double.NaN,
+        code.equals("no-bore-for-shank") ? job.tool().shankDiameterM() : Double.NaN,
         Measure.LENGTH,
         subject,
         List.of(family.sourceKey()));
   }
 
+  /** Only a change that admits the family by itself is proposed. */
   static List<Recommendation.Change> changes(
-      Job job, ClampingFamily family, @Nullable String code) {
-    if (code == null) {
+      Job job, ClampingFamily family, Candidates.Absence absence) {
+    if (!absence.single()) {
       return List.of();
     }
-    return switch (code) {
+    return switch (absence.code()) {
       case "shank-form" ->
           List.of(
               new Recommendation.Change(
@@ -42,11 +43,15 @@ final class Absences {
       case "needs-shrink-unit" ->
           List.of(new Recommendation.Change("/shop/shrinkUnit", false, true));
       case "not-in-stock" -> List.of(new Recommendation.Change("/shop/stockOnly", true, false));
+      case "no-bore-for-shank" ->
+          List.of(
+              new Recommendation.Change(
+                  "/tool/shank/diameterMm", job.tool().shankDiameterM(), absence.nearestBoreM()));
       case "excluded-by-shop" ->
           List.of(
               new Recommendation.Change(
                   "/shop/excludedFamilies",
-                  List.copyOf(job.shop().excludedFamilies().stream().sorted().toList()),
+                  job.shop().excludedFamilies().stream().sorted().toList(),
                   job.shop().excludedFamilies().stream()
                       .filter(id -> !id.equals(family.id()))
                       .sorted()

@@ -103,6 +103,15 @@ final class Cautions {
           new Caution("pull-out-possible", Severity.NOTE, context.pullN(), Measure.FORCE, ""));
     }
     idleTooth(context, appraisal, cautions);
+    double uneven = context.unevenToothFactor(appraisal);
+    if (uneven > context.practice("unevenToothNoteRatio")) {
+      cautions.add(new Caution("uneven-tooth-load", Severity.NOTE, uneven, Measure.RATIO, ""));
+    }
+    double seat = context.seatGradeMPerS(appraisal);
+    if (seat > context.practice("balanceGradeFineMPerS")) {
+      cautions.add(
+          new Caution("grade-not-attainable", Severity.NOTE, seat, Measure.BALANCE_GRADE, ""));
+    }
     double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
     if (slender > context.practice("longOverhangRatio")) {
       cautions.add(new Caution("long-overhang", Severity.WARNING, slender, Measure.RATIO, ""));

@@ -81,21 +81,21 @@ final class Explanation {
     List<Recommendation.FamilyVerdict> verdicts = new ArrayList<>();
     for (ClampingFamily family : data.families().values()) {
       Weighed best = ranking.bestOfFamily().get(family.id());
-      String absence = composed.absent().get(family.id());
-      verdicts.add(
-          best == null
-              ? new Recommendation.FamilyVerdict(
-                  family,
-                  Standing.UNAVAILABLE,
-                  Scores.NONE,
-                  List.of(Absences.reason(context.job(), family, absence)),
-                  null)
-              : new Recommendation.FamilyVerdict(
-                  family,
-                  best.appraisal().standing(),
-                  best.scores(),
-                  Reasons.decisive(best.appraisal()),
-                  ids.get(best)));
+      Candidates.Absence absence = composed.absent().get(family.id());
+      if (absence != null) {
+        Reason reason = Absences.reason(context.job(), family, absence);
+        verdicts.add(
+            new Recommendation.FamilyVerdict(
+                family, Standing.UNAVAILABLE, Scores.NONE, List.of(reason), null));
+      } else if (best != null) {
+        verdicts.add(
+            new Recommendation.FamilyVerdict(
+                family,
+                best.appraisal().standing(),
+                best.scores(),
+                Reasons.decisive(best.appraisal()),
+                ids.get(best)));
+      }
     }
     return verdicts;
   }

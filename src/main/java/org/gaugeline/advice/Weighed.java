@@ -34,7 +34,9 @@ record Weighed(Candidate candidate, Appraisal appraisal, Scores scores, Economic
             + weighted(weights.gripWeight(), grip)
             + weighted(weights.reachWeight(), reach)
             + weighted(weights.speedWeight(), speed);
-    return new Scores(accuracy, grip, reach, speed, sum > 0 ? Math.exp(log / sum) : 0);
+    // rounding of the logarithm must not lift a full score above 100
+    double overall = sum > 0 ? Math.min(100, Math.exp(log / sum)) : 0;
+    return new Scores(accuracy, grip, reach, speed, overall);
   }
 
   private static double weighted(double weight, double score) {

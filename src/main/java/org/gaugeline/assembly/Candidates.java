@@ -13,7 +13,6 @@ import org.gaugeline.job.Job;
 import org.gaugeline.job.StockEntry;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ReferenceData;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Composes the holders that can take the tool on this spindle, by family, and says of every other
@@ -43,9 +42,18 @@ public final class Candidates {
    * Candidates of a job.
    *
    * @param byFamily family id to its candidates, in table order; only families that have any
-   * @param absent family id to the code of why it has none
+   * @param absent family id to why it has none
    */
-  public record Composed(Map<String, List<Candidate>> byFamily, Map<String, String> absent) {}
+  public record Composed(Map<String, List<Candidate>> byFamily, Map<String, Absence> absent) {}
+
+  /**
+   * Why a family has no candidate.
+   *
+   * @param code kebab code of the first obstacle
+   * @param single whether taking away that obstacle alone would admit the family
+   * @param nearestBoreM the bore that is nearest to the shank; NaN where that is not the obstacle
+   */
+  public record Absence(String code, boolean single, double nearestBoreM) {}
 
   /**
    * Composes a job's candidates.
@@ -61,17 +69,18 @@ public final class Candidates {
     List<Candidate> inline = new ArrayList<>();
     readStock(job, owned, inline);
     Map<String, List<Candidate>> byFamily = new LinkedHashMap<>();
-    Map<String, String> absent = new LinkedHashMap<>();
+    Map<String, Absence> absent = new LinkedHashMap<>();
     Map<String, List<Candidate>> fitting = fitting(job, owned, inline);
     for (ClampingFamily family : data.families().values()) {
-      String barred = barred(job, family);
+      List<String> barred = barred(job, family);
       List<Candidate> of = fitting.getOrDefault(family.id(), List.of());
-      if (barred != null) {
-        absent.put(family.id(), barred);
-      } else if (of.isEmpty()) {
+      if (barred.isEmpty() && !of.isEmpty()) {
+        byFamily.put(family.id(), of);
+      } else if (barred.isEmpty()) {
         absent.put(family.id(), emptiness(job, family));
       } else {
-        byFamily.put(family.id(), of);
+        boolean single = barred.size() == 1 && !of.isEmpty();
+        absent.put(family.id(), new Absence(barred.get(0), single, Double.NaN));
       }
     }
     return new Composed(byFamily, absent);
@@ -136,32 +145,38 @@ public final class Candidates {
     return !dearFaceForNothing;
   }
 
-  /** Why a family is barred whatever bodies there are; null where it is not. */
-  private static @Nullable String barred(Job job, ClampingFamily family) {
+  /** What bars a family whatever bodies there are. */
+  private static List<String> barred(Job job, ClampingFamily family) {
+    List<String> barred = new ArrayList<>(2);
     if (job.shop().excludedFamilies().contains(family.id())) {
-      return "excluded-by-shop";
+      barred.add("excluded-by-shop");
     }
     if (!family.shankForms().contains(job.tool().shankForm())) {
-      return "shank-form";
+      barred.add("shank-form");
     }
     if (family.needsShrinkUnit() && !job.shop().shrinkUnit()) {
-      return "needs-shrink-unit";
+      barred.add("needs-shrink-unit");
     }
-    return null;
+    return barred;
   }
 
-  private String emptiness(Job job, ClampingFamily family) {
+  private Absence emptiness(Job job, ClampingFamily family) {
     String spindle = job.machine().spindle().id();
     if (!familiesByInterface.getOrDefault(spindle, Set.of()).contains(family.id())) {
-      return "no-holder-in-catalogue";
+      return new Absence("no-holder-in-catalogue", false, Double.NaN);
     }
-    if (job.shop().stockOnly()) {
-      for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
-        if (holder.family().id().equals(family.id()) && usable(job, holder)) {
-          return "not-in-stock";
+    double wanted = job.tool().shankDiameterM();
+    double nearest = Double.POSITIVE_INFINITY;
+    for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
+      if (holder.family().id().equals(family.id())) {
+        if (job.shop().stockOnly() && usable(job, holder)) {
+          return new Absence("not-in-stock", true, Double.NaN);
+        }
+        if (Math.abs(holder.boreM() - wanted) < Math.abs(nearest - wanted)) {
+          nearest = holder.boreM();
         }
       }
     }
-    return "no-bore-for-shank";
+    return new Absence("no-bore-for-shank", !job.shop().stockOnly(), nearest);
   }
 }

@@ -1,8 +1,12 @@
 package org.gaugeline.assessment;
 
+import org.gaugeline.reference.Spread;
+
 /**
  * Forces of a cut that decide about holding and bending, SI.
  *
+ * @param axialDepthM axial depth that they belong to
+ * @param spread ratio of the forces' percentiles to their median
  * @param torqueNm mean torque
  * @param peakTorqueNm largest torque over a revolution
  * @param peakTangentialForceN largest tangential force of all teeth together
@@ -14,6 +18,8 @@ package org.gaugeline.assessment;
  * @param wallNormalForceN largest force normal to the wall while an edge leaves it
  */
 record CutForces(
+    double axialDepthM,
+    Spread spread,
     double torqueNm,
     double peakTorqueNm,
     double peakTangentialForceN,
@@ -22,19 +28,4 @@ record CutForces(
     double pushN,
     double slipForceN,
     double feedForceN,
-    double wallNormalForceN) {
-
-  /** The same cut with all forces multiplied, as by a harder material. */
-  CutForces scaled(double k) {
-    return new CutForces(
-        torqueNm * k,
-        peakTorqueNm * k,
-        peakTangentialForceN * k,
-        peakRadialForceN * k,
-        pullN * k,
-        pushN * k,
-        slipForceN * k,
-        feedForceN * k,
-        wallNormalForceN * k);
-  }
-}
+    double wallNormalForceN) {}

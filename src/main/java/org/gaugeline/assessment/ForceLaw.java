@@ -6,6 +6,7 @@ import org.gaugeline.mechanics.cutting.SpecificForce;
 import org.gaugeline.mechanics.cutting.ThinChipRoute;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.Spread;
 
 /**
  * Chooses the force law of a job: the caller's constants as they are, or the table's, corrected.
@@ -13,12 +14,13 @@ import org.gaugeline.reference.ReferenceData;
 final class ForceLaw {
   private ForceLaw() {}
 
-  static CutModel cutModel(Job job, ReferenceData data) {
+  static CutModel cutModel(Job job, Models models) {
+    ReferenceData data = models.data();
     SpecificForce force = specificForce(job, data);
     return switch (job.operation().kind()) {
-      case DRILLING, REAMING -> new HoleCutModel(job, force, data);
+      case DRILLING, REAMING -> new HoleCutModel(job, force, models.values(), data);
       case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
-          new MillingCutModel(job, force);
+          new MillingCutModel(job, force, models.values());
       case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING ->
           throw new IllegalArgumentException("no cutting model for " + job.operation().kind().id());
     };
@@ -37,6 +39,21 @@ final class ForceLaw {
           true;
       case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING -> false;
     };
+  }
+
+  /**
+   * Percentiles of the cutting force over its median: the material's scatter, widened for chips
+   * thinner than those it was measured with, fully from half that thickness down.
+   */
+  static Spread spread(Job job, Values values, double chipThicknessM) {
+    Spread kc = job.workpiece().kc11Pa();
+    double thin = 1;
+    if (!job.workpiece().ownConstants() && chipThicknessM < values.calibratedFromM) {
+      double octaves = Math.log(values.calibratedFromM / chipThicknessM) / Math.log(2);
+      thin = Math.pow(values.thinChipSpreadFactor, Math.min(1, octaves));
+    }
+    return new Spread(
+        Math.min(kc.p05() / kc.median(), 1 / thin), 1, Math.max(kc.p95() / kc.median(), thin));
   }
 
   private static SpecificForce specificForce(Job job, ReferenceData data) {

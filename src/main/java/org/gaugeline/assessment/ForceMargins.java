@@ -58,7 +58,12 @@ final class ForceMargins {
 
   /** Deflection of the tip under the force normal to the wall, workpiece included. */
   static Quantiles deflection(JobContext context, Held held, CutForces forces) {
-    Quantiles compliance = held.complianceMPerN();
+    boolean asAsked = forces.axialDepthM() == context.forces.axialDepthM();
+    Quantiles compliance =
+        asAsked
+            ? held.complianceMPerN()
+            : Stack.compliance(
+                context, held.body(), held.assembly().stickOutM(), forces.axialDepthM());
     double workpiece = context.job.workpiece().complianceMPerN();
     Quantiles both =
         new Quantiles(
@@ -66,7 +71,7 @@ final class ForceMargins {
             compliance.median() + workpiece,
             compliance.p95() + workpiece);
     double force = Math.max(forces.wallNormalForceN(), 1e-9);
-    return both.scale(force).times(Models.quantiles(context.forceSpread));
+    return both.scale(force).times(Models.quantiles(forces.spread()));
   }
 
   /** Slip, pull-out and push-in alone. */

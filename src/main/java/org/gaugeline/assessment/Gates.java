@@ -67,11 +67,12 @@ final class Gates {
     double omega = context.job.operation().spindleSpeedRadPerS();
     double torque = context.forces.torqueNm();
     double available = availableTorqueNm(context.job.machine(), omega);
-    severityAtMost("spindle-torque", torque, context.forceSpread.p95(), available, Measure.TORQUE);
+    severityAtMost(
+        "spindle-torque", torque, context.forces.spread().p95(), available, Measure.TORQUE);
     severityAtMost(
         "spindle-power",
         torque * omega,
-        context.forceSpread.p95(),
+        context.forces.spread().p95(),
         context.job.machine().powerW(),
         Measure.POWER);
   }
@@ -109,7 +110,7 @@ final class Gates {
   }
 
   private void bending(Body body, Geometry geometry) {
-    double moment = InterfaceBending.momentNm(context, context.forces, geometry.gaugeLengthM());
+    double moment = InterfaceBending.momentNm(context.forces, geometry.gaugeLengthM());
     InterfaceBending bending = InterfaceBending.of(context, body.holder());
     Severity severity = bending.severity(moment);
     if (severity != null) {

@@ -8,7 +8,7 @@ import org.gaugeline.mechanics.spread.Quantiles;
  *
  * @param runout runout at the tip
  * @param grip what holds the shank, at speed
- * @param complianceMPerN compliance of the tip with the spread of the joints
+ * @param complianceMPerN compliance in the middle of the cut as asked, with the joints' spread
  */
 record Held(
     Body body,
@@ -27,6 +27,7 @@ record Held(
         assembly,
         RunoutModel.of(context, body.holder(), assembly.stickOutM()),
         GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
-        Stack.compliance(context, body, assembly.stickOutM()));
+        Stack.compliance(
+            context, body, assembly.stickOutM(), context.job.operation().axialDepthM()));
   }
 }

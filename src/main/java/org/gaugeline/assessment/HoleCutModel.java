@@ -20,11 +20,13 @@ final class HoleCutModel implements CutModel {
   private static final double GUIDED_BY_THE_HOLE = 0;
 
   private final Job job;
+  private final Values values;
   private final SpecificForce force;
   private final ReferenceData data;
   private final HoleLoads asked;
 
-  HoleCutModel(Job job, SpecificForce force, ReferenceData data) {
+  HoleCutModel(Job job, SpecificForce force, Values values, ReferenceData data) {
+    this.values = values;
     this.job = job;
     this.force = force;
     this.data = data;
@@ -73,6 +75,8 @@ final class HoleCutModel implements CutModel {
     double tangential = 2 * loads.torqueNm() / job.tool().diameterM();
     double side = tangential * data.practice("holeSideForceShare");
     return new CutForces(
+        0,
+        ForceLaw.spread(job, values, loads.chipThicknessM()),
         loads.torqueNm(),
         loads.torqueNm(),
         tangential,

@@ -44,8 +44,8 @@ record InterfaceBending(double onsetNm, double fullNm) {
   }
 
   /** Moment at the gauge plane: the lateral force acts in the middle of the cut. */
-  static double momentNm(JobContext context, CutForces forces, double gaugeLengthM) {
-    return forces.peakRadialForceN() * (gaugeLengthM - context.job.operation().axialDepthM() / 2);
+  static double momentNm(CutForces forces, double gaugeLengthM) {
+    return forces.peakRadialForceN() * (gaugeLengthM - forces.axialDepthM() / 2);
   }
 
   private static FaceContact face(double force, SpindleInterface spindle) {

@@ -8,7 +8,9 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
+import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.beam.BeamMaterial;
+import org.gaugeline.mechanics.cutting.RunoutLoad;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.mechanics.spread.StandardNormal;
@@ -17,7 +19,6 @@ import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankSize;
-import org.gaugeline.reference.Spread;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +31,6 @@ public final class JobContext {
   final CutModel cut;
   final CutForces forces;
 
-  /** Ratio of the cutting force's percentiles to its median. */
-  final Spread forceSpread;
-
   /** Standard normal score of the asked confidence. */
   final double standardScore;
 
@@ -44,16 +42,17 @@ public final class JobContext {
   final @Nullable ShankSize shank;
   final double leastStickOutM;
 
-  private final Map<Double, ToolFlexibility> tools = new HashMap<>();
+  private final Map<ToolKey, ToolFlexibility> tools = new HashMap<>();
+
+  private record ToolKey(double stickOutM, double cutHeightM) {}
 
   private JobContext(Job job, Models models) {
     this.job = job;
     this.models = models;
     ReferenceData data = models.data();
-    this.cut = ForceLaw.cutModel(job, data);
+    this.cut = ForceLaw.cutModel(job, models);
     Job.Operation operation = job.operation();
     this.forces = cut.at(Math.max(operation.axialDepthM(), 1e-9), operation.feedPerToothM());
-    this.forceSpread = forceSpread(job, cut, data);
     this.standardScore = StandardNormal.quantile(job.preferences().confidence());
     this.allowedRunoutM = Allowances.runoutM(job, data);
     this.allowedSizeErrorM = Allowances.sizeErrorM(job, data);
@@ -162,6 +161,31 @@ public final class JobContext {
             runoutTirM, job.tool().teeth(), job.operation().feedPerToothM());
   }
 
+  /**
+   * How much more the most loaded tooth takes with an assembly's median runout; 1 for hole tools.
+   */
+  public double unevenToothFactor(Appraisal appraisal) {
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    if (runout == null || OperationCompletion.isHole(job.operation().kind())) {
+      return 1;
+    }
+    return RunoutLoad.peakForceFactor(
+        runout.demandMedian(),
+        job.tool().teeth(),
+        job.operation().feedPerToothM(),
+        cut.kienzleExponent());
+  }
+
+  /**
+   * Balance grade that the seat alone spoils at the asked speed, m/s: no balancing reaches less on
+   * this interface.
+   */
+  public double seatGradeMPerS(Appraisal appraisal) {
+    return SeatEccentricity.ofTir(
+            SpeedMargins.seatTirM(this, appraisal.assembly().holder()).median())
+        .velocityMPerS(job.operation().spindleSpeedRadPerS());
+  }
+
   /** Probabilities of an assembly's criteria. */
   public Probability probability(Appraisal appraisal) {
     double accuracy = appraisal.probability(Criterion.ACCURACY);
@@ -181,12 +205,18 @@ public final class JobContext {
     return Heating.insertionRiseK(this, appraisal.body());
   }
 
+  /** The tool at a stick-out, for the axial depth as asked. */
   ToolFlexibility tool(double stickOutM) {
+    return tool(stickOutM, job.operation().axialDepthM());
+  }
+
+  /** The tool at a stick-out, the cut's force in the middle of an axial depth. */
+  ToolFlexibility tool(double stickOutM, double axialDepthM) {
     return tools.computeIfAbsent(
-        stickOutM,
-        s ->
+        new ToolKey(stickOutM, axialDepthM / 2),
+        key ->
             ToolFlexibility.of(
-                job.tool(), toolMaterial, s, job.operation().axialDepthM() / 2, models));
+                job.tool(), toolMaterial, key.stickOutM(), key.cutHeightM(), models));
   }
 
   /** The loads as they are reported. */
@@ -230,16 +260,6 @@ public final class JobContext {
         safety * forces.peakTorqueNm(),
         forces.pullN() > 0 ? safety * forces.pullN() : forces.pushN(),
         job.feature().depthM());
-  }
-
-  private static Spread forceSpread(Job job, CutModel cut, ReferenceData data) {
-    Spread kc = job.workpiece().kc11Pa();
-    boolean thin =
-        !job.workpiece().ownConstants()
-            && cut.meanChipThicknessM() < data.practice("calibratedFromM");
-    double factor = thin ? data.practice("thinChipSpreadFactor") : 1;
-    return new Spread(
-        Math.min(kc.p05() / kc.median(), 1 / factor), 1, Math.max(kc.p95() / kc.median(), factor));
   }
 
   private static List<Obstacle> obstacles(Job job) {

@@ -9,7 +9,6 @@ import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
-import org.gaugeline.mechanics.cutting.ForceCorrections;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.mechanics.spread.Quantiles;
@@ -32,6 +31,7 @@ public final class LimitSolver {
   private final JobContext context;
   private final Map<Double, CutForces> byDepth = new HashMap<>();
   private final Map<Double, CutForces> byFeed = new HashMap<>();
+  private final Map<Double, CutForces> bySpeed = new HashMap<>();
 
   public LimitSolver(JobContext context) {
     this.context = context;
@@ -106,16 +106,20 @@ public final class LimitSolver {
     if (fault != null) {
       return fault;
     }
-    double moment = InterfaceBending.momentNm(context, forces, held.assembly().gaugeLengthM());
+    double moment = InterfaceBending.momentNm(forces, held.assembly().gaugeLengthM());
     return moment > InterfaceBending.of(context, held.body().holder()).fullNm()
         ? "interface-bending"
         : driveFault(forces, omegaRadPerS);
   }
 
   /** What speed can break: grip lost to it, torque and power of the spindle. */
-  private @Nullable String speedFault(Held held, CutForces forces, double omegaRadPerS) {
-    String fault = gripFault(held, forces);
-    return fault == null ? driveFault(forces, omegaRadPerS) : fault;
+  private @Nullable String speedFault(
+      Held held, CutForces forces, double omegaRadPerS, boolean watchGrip) {
+    String fault = driveFault(forces, omegaRadPerS);
+    if (fault != null || !watchGrip) {
+      return fault;
+    }
+    return gripFault(Held.of(context, held.body(), held.assembly(), omegaRadPerS), forces);
   }
 
   private @Nullable String gripFault(Held held, CutForces forces) {
@@ -152,22 +156,26 @@ public final class LimitSolver {
     return search(
         fastest,
         governedBy,
-        omega ->
-            holdsAtRest
-                ? speedFault(
-                    Held.of(context, held.body(), held.assembly(), omega), forcesAt(omega), omega)
-                : driveFault(forcesAt(omega), omega));
+        omega -> {
+          boolean faster = omega >= omega();
+          // a faster cut takes no more force: the asked forces, at hand already, bound it
+          String bound =
+              speedFault(held, faster ? context.forces : forcesAt(omega), omega, holdsAtRest);
+          return bound == null || !faster
+              ? bound
+              : speedFault(held, forcesAt(omega), omega, holdsAtRest);
+        });
   }
 
-  /** Forces at another speed: never less than they are, since the force falls with speed. */
+  /** Forces at another speed: the specific force falls a little with it. */
   private CutForces forcesAt(double omegaRadPerS) {
-    double radius = context.job.tool().diameterM() / 2;
-    double factor =
-        context.job.workpiece().ownConstants() || omegaRadPerS >= omega()
-            ? 1
-            : ForceCorrections.speed(omegaRadPerS * radius)
-                / ForceCorrections.speed(omega() * radius);
-    return context.forces.scaled(factor);
+    return bySpeed.computeIfAbsent(
+        omegaRadPerS,
+        omega -> context.with(context.job.operation().atSpeed(omega, diameter())).forces);
+  }
+
+  private double diameter() {
+    return context.job.tool().diameterM();
   }
 
   private Limit torque(Held held) {

@@ -18,12 +18,14 @@ import org.gaugeline.reference.ToolKind;
 /** Milling: forces integrated along the helical edges over a revolution. */
 final class MillingCutModel implements CutModel {
   private final Job job;
+  private final Values values;
   private final MillingCutter cutter;
   private final MillingEngagement engagement;
   private final SpecificForce force;
   private final MillingForces asked;
 
-  MillingCutModel(Job job, SpecificForce force) {
+  MillingCutModel(Job job, SpecificForce force, Values values) {
+    this.values = values;
     Job.Tool tool = job.tool();
     this.job = job;
     this.force = force;
@@ -56,6 +58,8 @@ final class MillingCutModel implements CutModel {
             : MillingForces.prepare(cut(feedPerToothM));
     CutLoads loads = forces.at(axialDepthM);
     return new CutForces(
+        axialDepthM,
+        ForceLaw.spread(job, values, loads.meanChipThicknessM()),
         loads.meanTorqueNm(),
         loads.peakTorqueNm(),
         loads.peakTangentialForceN(),

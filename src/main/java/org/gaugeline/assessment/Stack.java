@@ -56,8 +56,8 @@ final class Stack {
   }
 
   /** Compliance in the middle of the cut, with the spread that the joints give it. */
-  static Quantiles compliance(JobContext context, Body body, double stickOutM) {
-    ToolFlexibility tool = context.tool(stickOutM);
+  static Quantiles compliance(JobContext context, Body body, double stickOutM, double axialDepthM) {
+    ToolFlexibility tool = context.tool(stickOutM, axialDepthM);
     double arm = stickOutM - tool.cutHeightM();
     double own = tool.cutComplianceMPerN();
     double median = complianceMPerN(context, body, arm, own, 1, 1);

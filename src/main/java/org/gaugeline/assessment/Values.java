@@ -7,6 +7,8 @@ import org.gaugeline.reference.ReferenceData;
 
 /** The practice values that every assessment reads, taken out of their table once. */
 final class Values {
+  final double calibratedFromM;
+  final double thinChipSpreadFactor;
   final double flutedDiameterRatio;
   final double flutedAreaRatio;
   final double firstModeShare;
@@ -53,6 +55,8 @@ final class Values {
   final String stopBasis;
 
   Values(ReferenceData data) {
+    this.calibratedFromM = data.practice("calibratedFromM");
+    this.thinChipSpreadFactor = data.practice("thinChipSpreadFactor");
     this.flutedDiameterRatio = data.practice("flutedDiameterRatio");
     this.flutedAreaRatio = data.practice("flutedAreaRatio");
     this.firstModeShare = data.practice("firstModeShareOfToothPassing");

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * geometry and listed with its reason. What was given is never changed.
  */
 public final class Completion {
-  private static final String PRACTICE = "practice";
+  private static final String PRACTICE = "grip-practice";
 
   private final ReferenceData data;
   private final MaterialIndex materials;

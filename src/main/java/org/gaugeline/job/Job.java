@@ -76,7 +76,25 @@ public record Job(
       Coolant coolant,
       MillingDirection direction,
       double minutesPerPart,
-      double partsPerYear) {}
+      double partsPerYear) {
+
+    /** The same cut at another spindle speed, with the same feed per tooth. */
+    public Operation atSpeed(double spindleSpeed, double toolDiameterM) {
+      return new Operation(
+          kind,
+          stage,
+          axialDepthM,
+          radialDepthM,
+          spindleSpeed,
+          spindleSpeed * toolDiameterM / 2,
+          feedPerToothM,
+          preDrilledDiameterM,
+          coolant,
+          direction,
+          minutesPerPart,
+          partsPerYear);
+    }
+  }
 
   /**
    * What the tool reaches into.

@@ -58,9 +58,14 @@ final class MachineCompletion {
         torque,
         List.copyOf(asked.torqueCurve()),
         clamping == null ? spindle.clampingForceN() : Spread.exact(clamping),
-        assumptions.given(asked.axes(), "/machine/axes", 3, "usual-for-machines", "practice"),
         assumptions.given(
-            asked.throughCoolant(), "/machine/throughCoolant", false, "not-stated", "practice"),
+            asked.axes(), "/machine/axes", 3, "usual-for-machines", "changer-practice"),
+        assumptions.given(
+            asked.throughCoolant(),
+            "/machine/throughCoolant",
+            false,
+            "not-stated",
+            "changer-practice"),
         changer(asked, usual, assumptions));
   }
 

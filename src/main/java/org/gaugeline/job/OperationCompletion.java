@@ -35,7 +35,7 @@ public final class OperationCompletion {
             "/operation/stage",
             usualStage(intent),
             "usual-for-operation",
-            "practice");
+            "cutting-practice");
     double radial =
         isHole(kind)
             ? 0
@@ -44,7 +44,7 @@ public final class OperationCompletion {
                 "/operation/radialDepthMm",
                 tool.diameterM() * depthRatio("radial", kind, stage),
                 "usual-for-operation",
-                "practice");
+                "cutting-practice");
     double axial =
         isHole(kind)
             ? 0
@@ -53,7 +53,7 @@ public final class OperationCompletion {
                 "/operation/axialDepthMm",
                 Math.min(tool.diameterM() * depthRatio("axial", kind, stage), tool.fluteLengthM()),
                 "usual-for-operation",
-                "practice");
+                "cutting-practice");
     StartingValue start = start(workpiece, tool);
     double speed = spindleSpeed(asked, tool, machine, start, assumptions);
     return new Job.Operation(
@@ -71,7 +71,7 @@ public final class OperationCompletion {
                     "/operation/preDrilledDiameterMm",
                     tool.diameterM() * data.practice("preDrilledShareReaming"),
                     "usual-for-operation",
-                    "practice")
+                    "cutting-practice")
                 : 0,
         assumptions.given(
             asked.coolant(),
@@ -82,7 +82,7 @@ public final class OperationCompletion {
                     ? Coolant.AIR
                     : Coolant.FLOOD,
             "usual-for-material",
-            "practice"),
+            "cutting-practice"),
         asked.direction() == null ? MillingDirection.DOWN : asked.direction(),
         assumptions.given(
             asked.minutesPerPart(),
@@ -111,7 +111,7 @@ public final class OperationCompletion {
                     data.practice("holeDepthPerDiameter") * tool.diameterM(), tool.fluteLengthM())
                 : operation.axialDepthM(),
             hole ? "usual-for-operation" : "depth-of-cut",
-            "practice");
+            "accuracy-practice");
     String clearance = "wallClearance" + pascal(operation.stage().id()) + "M";
     double nominal =
         assumptions.given(
@@ -121,7 +121,7 @@ public final class OperationCompletion {
                 ? tool.diameterM()
                 : data.practice("defaultNominalSizeM"),
             hole ? "tool-diameter" : "practice-value",
-            "practice");
+            "accuracy-practice");
     return new Job.Feature(
         depth,
         asked.wallDraftRad() == null ? 0 : asked.wallDraftRad(),
@@ -156,7 +156,7 @@ public final class OperationCompletion {
           "/feature/toleranceGrade",
           "IT" + grade,
           "usual-for-operation",
-          capability == null ? "practice" : capability.sourceKey());
+          capability == null ? "accuracy-practice" : capability.sourceKey());
     }
     return assumptions.assume(
         "/feature/toleranceBandUm",

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Completes the cutting tool from its diameter and the shank standards. */
 final class ToolCompletion {
-  private static final String PRACTICE = "practice";
+  private static final String PRACTICE = "cutting-practice";
 
   private final ReferenceData data;
 
@@ -144,7 +144,7 @@ final class ToolCompletion {
     return data.practice(isHoleTool(kind) ? "usualLifeDrillingS" : "usualLifeS") / 60;
   }
 
-  /** The standard shank of that diameter, or the next larger one than the tool. */
+  /** The standard shank of that diameter, inch or metric, or the next larger metric one. */
   private ShankSize shankFor(double diameterM, @Nullable Double shankM) {
     double wanted = shankM == null ? Math.min(diameterM, 0.032) : shankM;
     ShankSize best = null;
@@ -153,7 +153,10 @@ final class ToolCompletion {
       if (exact) {
         return size;
       }
-      if (size.diameterM() > wanted && (best == null || size.diameterM() < best.diameterM())) {
+      boolean metric = !size.id().endsWith("in");
+      if (metric
+          && size.diameterM() > wanted
+          && (best == null || size.diameterM() < best.diameterM())) {
         best = size;
       }
     }

@@ -50,6 +50,8 @@ public final class Codes {
           "never-tighten-empty",
           "pull-out-possible",
           "tooth-does-not-cut",
+          "uneven-tooth-load",
+          "grade-not-attainable",
           "long-overhang");
 
   /** Steps of putting an assembly together. */
@@ -99,7 +101,12 @@ public final class Codes {
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
-      List.of("/tool/shank/form", "/shop/shrinkUnit", "/shop/stockOnly", "/shop/excludedFamilies");
+      List.of(
+          "/tool/shank/form",
+          "/tool/shank/diameterMm",
+          "/shop/shrinkUnit",
+          "/shop/stockOnly",
+          "/shop/excludedFamilies");
 
   private static final List<String> LIMITS_ONLY =
       List.of(

@@ -143,7 +143,7 @@ class TemplateWordsTest {
     assertThat(
             words.change(
                 new Change("/tool/shank/form", ShankForm.CYLINDRICAL.id(), "flat"), metric))
-        .isEqualTo("Take the tool with a flat shank instead of cylindrical.");
+        .isEqualTo("Take the tool with another form of shank: flat instead of cylindrical.");
     assertThat(words.change(new Change("/assembly/stickOutMm", 0.05, 0.042), inch))
         .isEqualTo("Set stick out to 1.654 in instead of 1.969 in.");
     assertThat(words.change(new Change("/operation/feedPerToothMm", null, 5e-5), metric))

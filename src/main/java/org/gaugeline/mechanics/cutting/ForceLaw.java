@@ -9,6 +9,7 @@ final class ForceLaw {
   private static final double LN_2 = Math.log(2);
   private static final double FULL_WEIGHT = 0.5;
 
+  private final double calibratedM;
   private final double lnCalibrated;
   private final double kienzleLn;
   private final double mc;
@@ -17,8 +18,9 @@ final class ForceLaw {
   private final double secondExponent;
 
   private ForceLaw(
-      double lnCalibrated, double kienzleLn, double mc, double secondLn, double secondExponent) {
-    this.lnCalibrated = lnCalibrated;
+      double calibratedM, double kienzleLn, double mc, double secondLn, double secondExponent) {
+    this.calibratedM = calibratedM;
+    this.lnCalibrated = Math.log(calibratedM);
     this.kienzleLn = kienzleLn;
     this.mc = mc;
     this.maxWeight = Double.isNaN(secondLn) ? 0 : FULL_WEIGHT;
@@ -27,20 +29,19 @@ final class ForceLaw {
   }
 
   static ForceLaw of(double kc11Pa, double mc, double calibratedFromM, ThinChipRoute route) {
-    double lnCalibrated = Math.log(calibratedFromM);
     double kienzleLn = Math.log(kc11Pa) + mc * LN_MILLIMETRE;
     if (route instanceof ThinChipRoute.Handbook handbook) {
       double atReference = Math.log(handbook.powerPa() * handbook.workFactor());
       double exponent = handbook.feedExponent();
       double secondLn = atReference + exponent * Math.log(ThinChipRoute.HANDBOOK_REFERENCE_M);
-      return new ForceLaw(lnCalibrated, kienzleLn, mc, secondLn, exponent);
+      return new ForceLaw(calibratedFromM, kienzleLn, mc, secondLn, exponent);
     }
     if (route instanceof ThinChipRoute.Anchored anchored) {
       double exponent = anchored.feedExponent();
-      double secondLn = kienzleLn + (exponent - mc) * lnCalibrated;
-      return new ForceLaw(lnCalibrated, kienzleLn, mc, secondLn, exponent);
+      double secondLn = kienzleLn + (exponent - mc) * Math.log(calibratedFromM);
+      return new ForceLaw(calibratedFromM, kienzleLn, mc, secondLn, exponent);
     }
-    return new ForceLaw(lnCalibrated, kienzleLn, mc, Double.NaN, 0);
+    return new ForceLaw(calibratedFromM, kienzleLn, mc, Double.NaN, 0);
   }
 
   /** kc·h in N/m; 0 for h &le; 0, which rounding at the ends of an arc can produce. */
@@ -59,12 +60,35 @@ final class ForceLaw {
     return Math.exp(kienzle + weight * (second - kienzle) + lnH);
   }
 
+  /** Thickness above which the Kienzle line holds alone, m. */
+  double calibratedM() {
+    return calibratedM;
+  }
+
+  /** Whether the law leaves the Kienzle line: over the octave below the calibrated thickness. */
+  boolean bends() {
+    return maxWeight > 0;
+  }
+
+  /** Factor on the force where a chip at or above twice the calibrated thickness is halved. */
+  double halfOfThick() {
+    return Math.exp(-LN_2 * (1 - mc));
+  }
+
+  /** Factor on the force where a chip at or below half the calibrated thickness is halved. */
+  double halfOfThin() {
+    return Math.exp(-LN_2 * thinSlope());
+  }
+
+  private double thinSlope() {
+    return 1 - mc + maxWeight * (mc - secondExponent);
+  }
+
   /** Smallest d ln(kc·h)/d ln h: linear along the ramp, so it stands at one of its two ends. */
   double smallestForceSlope() {
     double top = rampSlope(lnCalibrated, 0);
     double bottom = rampSlope(lnCalibrated - LN_2, maxWeight);
-    double thin = 1 - mc + maxWeight * (mc - secondExponent);
-    return Math.min(thin, Math.min(top, bottom));
+    return Math.min(thinSlope(), Math.min(top, bottom));
   }
 
   private double rampSlope(double lnH, double weight) {

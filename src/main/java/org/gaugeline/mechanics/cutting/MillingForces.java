@@ -33,12 +33,12 @@ public final class MillingForces {
 
   private MillingForces(MillingCut cut) {
     MillingCutter cutter = cut.cutter();
-    ForceLaw law = cut.specificForce().law();
     this.cut = cut;
     this.grid = RotationGrid.over(cut.engagement(), cutter.pitchRad());
-    this.straight = new StraightEdgeTable(cut, grid, law, Math.sin(cutter.leadRad()));
+    ChipForceTable table = new ChipForceTable(cut.specificForce().law(), cut.feedPerToothM());
+    this.straight = new StraightEdgeTable(cut, grid, table);
     this.roundingM = cutter.roundingM();
-    this.rounded = roundingM > 0 ? new RoundedEdgeTable(cut, grid, law) : null;
+    this.rounded = roundingM > 0 ? new RoundedEdgeTable(cut, grid, table) : null;
     this.sineOfLead = Math.sin(cutter.leadRad());
     this.conePush = roundingM > 0 ? 0 : cut.radialRatio() * coneCosine(cutter);
     this.lagStepsPerM = cutter.lagRadPerM() / grid.stepRad();

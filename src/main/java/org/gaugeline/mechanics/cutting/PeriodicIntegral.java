@@ -10,23 +10,35 @@ final class PeriodicIntegral {
   final double growth;
 
   /**
-   * Folds the integral along one tooth's arc over all teeth.
+   * Cumulates the integrals over the steps of a pitch.
    *
-   * @param alongArc integral at the steps from the grid's start to the exit; constant after
-   * @param grid the grid
+   * @param overSteps integral over each step, all teeth summed
    */
-  PeriodicIntegral(double[] alongArc, RotationGrid grid) {
-    this.steps = grid.steps();
-    this.growth = alongArc[grid.arcSteps()];
+  PeriodicIntegral(double[] overSteps) {
+    this.steps = overSteps.length;
     this.values = new double[2 * steps + 1];
-    for (int i = 0; i <= steps; i++) {
-      double sum = 0;
-      for (int base = 0; base < grid.arcSteps(); base += steps) {
-        sum += alongArc[Math.min(base + i, grid.arcSteps())] - alongArc[base];
-      }
+    this.growth = cumulate(overSteps, values);
+  }
+
+  /**
+   * Cumulates over two pitches.
+   *
+   * @param overSteps integral over each step of a pitch
+   * @param values 2·steps + 1 places for the integral up to each step
+   * @return the integral over a pitch
+   */
+  static double cumulate(double[] overSteps, double[] values) {
+    int steps = overSteps.length;
+    double sum = 0;
+    for (int i = 0; i < steps; i++) {
       values[i] = sum;
-      values[steps + i] = sum + growth;
+      sum += overSteps[i];
     }
+    for (int i = 0; i < steps; i++) {
+      values[steps + i] = values[i] + sum;
+    }
+    values[2 * steps] = 2 * sum;
+    return sum;
   }
 
   /** Integral between two offsets from a step, 0 to below the steps per pitch. */

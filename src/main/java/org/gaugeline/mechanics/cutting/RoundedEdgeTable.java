@@ -8,6 +8,8 @@ package org.gaugeline.mechanics.cutting;
 final class RoundedEdgeTable {
   private static final int SLICES = 24;
 
+  private static final double SLICE_RAD = Math.PI / 2 / SLICES;
+
   private final double roundingM;
   private final int steps;
   final double[][] torque = new double[SLICES + 1][];
@@ -17,14 +19,27 @@ final class RoundedEdgeTable {
   private final double[] torqueMean = new double[SLICES + 1];
   private final double[] feedMean = new double[SLICES + 1];
 
-  RoundedEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law) {
-    roundingM = cut.cutter().roundingM();
+  RoundedEdgeTable(MillingCut cut, RotationGrid grid, ChipForceTable table) {
+    MillingCutter cutter = cut.cutter();
+    boolean helical = cutter.helixRad() > 0;
+    ArcPoints middles = ArcPoints.middles(cut.engagement(), grid);
+    ArcPoints ends = helical ? middles : ArcPoints.ends(cut.engagement(), grid);
+    roundingM = cutter.roundingM();
     steps = grid.steps();
     allocate(0);
+    SliceForces slice = new SliceForces(grid, cutter.lagRadPerM());
     for (int k = 0; k < SLICES; k++) {
       allocate(k + 1);
-      double kappa = (k + 0.5) * Math.PI / 2 / SLICES;
-      addSlice(k, kappa, cut, grid, law);
+      double kappa = (k + 0.5) * SLICE_RAD;
+      double chipM = cut.feedPerToothM() * Math.sin(kappa);
+      slice.integrate(middles, table, chipM);
+      addMeans(k, kappa, cut, slice);
+      if (helical) {
+        slice.spread(heightM(k), heightM(k + 1));
+      } else {
+        slice.stand(ends, table, chipM);
+      }
+      addSlice(k, kappa, cut, slice);
     }
   }
 
@@ -36,31 +51,35 @@ final class RoundedEdgeTable {
   }
 
   /** A slice is a short straight edge of its own κ, spread over the lag between its ends. */
-  private void addSlice(int k, double kappa, MillingCut cut, RotationGrid grid, ForceLaw law) {
-    MillingCutter cutter = cut.cutter();
-    StraightEdgeTable slice = new StraightEdgeTable(cut, grid, law, Math.sin(kappa));
-    double width = roundingM * Math.PI / 2 / SLICES;
-    double armM = cutter.radiusM() - roundingM + roundingM * Math.sin(kappa);
-    double pushRatio = cut.radialRatio() * Math.cos(kappa);
-    double lagSteps = cutter.lagRadPerM() / grid.stepRad();
-    Shift lower = Shift.by(-heightM(k + 1) * lagSteps, steps);
-    Shift upper = Shift.by(-heightM(k) * lagSteps, steps);
-    double lagRad = (heightM(k + 1) - heightM(k)) * cutter.lagRadPerM();
-    boolean helical = lagRad > 0;
-    double scale = helical ? width / lagRad : width;
-    for (int i = 0; i <= steps; i++) {
-      int at = i % steps;
-      double t = helical ? slice.tangential.difference(at, upper, lower) : slice.tangentialNow[at];
-      double x = helical ? slice.feed.difference(at, upper, lower) : slice.feedNow[at];
-      double y = helical ? slice.normal.difference(at, upper, lower) : slice.normalNow[at];
-      torque[k + 1][i] = torque[k][i] + armM * scale * t;
-      feed[k + 1][i] = feed[k][i] + scale * x;
-      normal[k + 1][i] = normal[k][i] + scale * y;
-      push[k + 1][i] = push[k][i] + pushRatio * scale * t;
+  private void addSlice(int k, double kappa, MillingCut cut, SliceForces slice) {
+    double width = roundingM * SLICE_RAD;
+    double lateral = cut.radialRatio() * Math.sin(kappa);
+    cumulate(torque, k, width * armM(kappa, cut), slice.tangential, 0, slice.tangential);
+    cumulate(push, k, width * cut.radialRatio() * Math.cos(kappa), slice.tangential, 0, slice.sine);
+    cumulate(feed, k, -width, slice.cosine, lateral, slice.sine);
+    cumulate(normal, k, width, slice.sine, -lateral, slice.cosine);
+  }
+
+  private static void cumulate(
+      double[][] table, int k, double factor, double[] first, double share, double[] second) {
+    double[] below = table[k];
+    double[] above = table[k + 1];
+    for (int i = 0; i < above.length; i++) {
+      above[i] = below[i] + factor * (first[i] + share * second[i]);
     }
-    double perPitch = width / cutter.pitchRad();
-    torqueMean[k + 1] = torqueMean[k] + armM * perPitch * slice.tangential.growth;
-    feedMean[k + 1] = feedMean[k] + perPitch * slice.feed.growth;
+  }
+
+  private void addMeans(int k, double kappa, MillingCut cut, SliceForces slice) {
+    double perPitch = roundingM * SLICE_RAD / cut.cutter().pitchRad();
+    double lateral = cut.radialRatio() * Math.sin(kappa);
+    double tangential = slice.tangentialGrowth;
+    double along = -slice.cosineGrowth - lateral * slice.sineGrowth;
+    torqueMean[k + 1] = torqueMean[k] + armM(kappa, cut) * perPitch * tangential;
+    feedMean[k + 1] = feedMean[k] + perPitch * along;
+  }
+
+  private double armM(double kappa, MillingCut cut) {
+    return cut.cutter().radiusM() - roundingM + roundingM * Math.sin(kappa);
   }
 
   /** Level of a depth; at most the top of the rounding. */
@@ -73,7 +92,7 @@ final class RoundedEdgeTable {
   }
 
   private double heightM(int level) {
-    return roundingM * (1 - Math.cos(level * Math.PI / 2 / SLICES));
+    return roundingM * (1 - Math.cos(level * SLICE_RAD));
   }
 
   double normalAt(Level level, double position) {

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import java.util.Arrays;
+
 /**
  * Forces on the straight part of a helical edge, all teeth summed.
  *
@@ -8,7 +10,7 @@ package org.gaugeline.mechanics.cutting;
  * integrals are tabulated once per cut; two-point Gauss quadrature per step.
  */
 final class StraightEdgeTable {
-  private static final double GAUSS_OFFSET = 0.5 / Math.sqrt(3);
+  private static final double[] NONE = {};
 
   private final int steps;
   final PeriodicIntegral tangential;
@@ -18,61 +20,34 @@ final class StraightEdgeTable {
   final double[] feedNow;
   final double[] normalNow;
 
-  StraightEdgeTable(MillingCut cut, RotationGrid grid, ForceLaw law, double sineOfLead) {
-    MillingCutter cutter = cut.cutter();
-    EdgeForce force = new EdgeForce(law, cut, sineOfLead);
-    double[][] along = integrate(cut.engagement(), grid, force);
+  StraightEdgeTable(MillingCut cut, RotationGrid grid, ChipForceTable table) {
+    double sineOfLead = Math.sin(cut.cutter().leadRad());
+    double chipM = cut.feedPerToothM() * sineOfLead;
+    double lateral = cut.radialRatio() * sineOfLead;
     steps = grid.steps();
-    tangential = new PeriodicIntegral(along[0], grid);
-    feed = new PeriodicIntegral(along[1], grid);
-    normal = new PeriodicIntegral(along[2], grid);
-    tangentialNow = new double[steps + 1];
-    feedNow = new double[steps + 1];
-    normalNow = new double[steps + 1];
-    if (cutter.helixRad() == 0) {
-      sumPoints(cut.engagement(), grid, force);
+    ArcSums sums = new ArcSums(steps);
+    sums.add(ArcPoints.gaussLow(cut.engagement(), grid), table, chipM);
+    sums.add(ArcPoints.gaussHigh(cut.engagement(), grid), table, chipM);
+    tangential = new PeriodicIntegral(sums.tangential);
+    feed = new PeriodicIntegral(sums.feed(lateral));
+    normal = new PeriodicIntegral(sums.normal(lateral));
+    if (cut.cutter().helixRad() == 0) {
+      sums.clear();
+      sums.add(ArcPoints.ends(cut.engagement(), grid), table, chipM);
+      tangentialNow = closed(sums.tangential);
+      feedNow = closed(sums.feed(lateral));
+      normalNow = closed(sums.normal(lateral));
+    } else {
+      tangentialNow = NONE;
+      feedNow = NONE;
+      normalNow = NONE;
     }
   }
 
-  private static double[][] integrate(
-      MillingEngagement engagement, RotationGrid grid, EdgeForce force) {
-    double[][] along = new double[3][grid.arcSteps() + 1];
-    for (int i = 0; i < grid.arcSteps(); i++) {
-      double low = Math.max(engagement.entryRad(), grid.startRad() + i * grid.stepRad());
-      double high = Math.min(engagement.exitRad(), grid.startRad() + (i + 1) * grid.stepRad());
-      double width = Math.max(0, high - low);
-      double middle = (low + high) / 2;
-      force.set(middle - GAUSS_OFFSET * width);
-      double t = force.tangential;
-      double x = force.feed;
-      double y = force.normal;
-      force.set(middle + GAUSS_OFFSET * width);
-      along[0][i + 1] = along[0][i] + (t + force.tangential) * width / 2;
-      along[1][i + 1] = along[1][i] + (x + force.feed) * width / 2;
-      along[2][i + 1] = along[2][i] + (y + force.normal) * width / 2;
-    }
-    return along;
-  }
-
-  private void sumPoints(MillingEngagement engagement, RotationGrid grid, EdgeForce force) {
-    // Where the arc is a whole number of pitches, one tooth leaves as the next one enters.
-    boolean handsOver =
-        grid.arcSteps() % steps == 0 && Math.abs(grid.startRad() - engagement.entryRad()) < 1e-9;
-    int last = handsOver ? grid.arcSteps() - 1 : grid.arcSteps();
-    for (int i = 0; i <= last; i++) {
-      double angle = grid.startRad() + i * grid.stepRad();
-      if (angle < engagement.entryRad() - 1e-9 || angle > engagement.exitRad() + 1e-9) {
-        continue;
-      }
-      force.set(angle);
-      int step = i % steps;
-      tangentialNow[step] += force.tangential;
-      feedNow[step] += force.feed;
-      normalNow[step] += force.normal;
-    }
-    tangentialNow[steps] = tangentialNow[0];
-    feedNow[steps] = feedNow[0];
-    normalNow[steps] = normalNow[0];
+  private static double[] closed(double[] overPitch) {
+    double[] closed = Arrays.copyOf(overPitch, overPitch.length + 1);
+    closed[overPitch.length] = overPitch[0];
+    return closed;
   }
 
   /** Normal force per width of straight flutes at any position, in steps. */
