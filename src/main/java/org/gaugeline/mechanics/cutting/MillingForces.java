@@ -15,8 +15,14 @@ import org.jspecify.annotations.Nullable;
  * from any thread. Mean torque is linear in the depth of a straight edge. Peak torque, tangential
  * force and, where no cone pushes, axial force never fall with depth. The peak lateral resultant,
  * the wall force and the axial force of rounded edges may: a longer helix spreads its forces around
- * the cutter. Where flutes are helical, peaks carry the error of the tables: below 1 % for straight
- * edges, up to 5 % for rounded ones with a steep helix in a narrow arc.
+ * the cutter.
+ *
+ * <p>Error of the tables against a fine integration of the same model, over random cuts: straight
+ * edges below 1 % in every peak and 0.2 % in the mean torque; rounded edges, from a depth of half a
+ * percent of the diameter upwards, 0.05 % in the middle, below 2 % in nineteen cuts of twenty and
+ * up to 5 % at worst, in mean torque up to 3 %. The worst are balls with a steep helix in a narrow
+ * arc, where a slice lags by a good part of the arc, and depths within the lowest slice or two.
+ * Shallower still the torque on a ball is overstated.
  */
 public final class MillingForces {
   private static final double STRAIGHT_BELOW_RAD = 1e-6;
@@ -130,10 +136,14 @@ public final class MillingForces {
     Shift upper = Shift.by(-roundingM * lagStepsPerM, grid.steps());
     Shift lower = Shift.by(-(roundingM + above) * lagStepsPerM, grid.steps());
     double arm = cut.cutter().radiusM();
+    double[] torqueAt = round.blend(round.torque, level);
+    double[] feedAt = round.blend(round.feed, level);
+    double[] normalAt = round.blend(round.normal, level);
+    double[] pushAt = round.blend(round.push, level);
     for (int i = 0; i < grid.steps(); i++) {
-      double torque = level.of(round.torque, i);
-      double x = level.of(round.feed, i);
-      double y = level.of(round.normal, i);
+      double torque = torqueAt[i];
+      double x = feedAt[i];
+      double y = normalAt[i];
       if (above > 0 && helical) {
         torque += arm * scale * straight.tangential.difference(i, upper, lower);
         x += scale * straight.feed.difference(i, upper, lower);
@@ -143,7 +153,7 @@ public final class MillingForces {
         x += scale * straight.feedNow[i];
         y += scale * straight.normalNow[i];
       }
-      peaks.take(torque, x, y, level.of(round.push, i));
+      peaks.take(torque, x, y, pushAt[i]);
     }
   }
 

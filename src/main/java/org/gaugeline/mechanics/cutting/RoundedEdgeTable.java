@@ -6,7 +6,7 @@ package org.gaugeline.mechanics.cutting;
  * lag. Values between two levels are linear in depth.
  */
 final class RoundedEdgeTable {
-  private static final int SLICES = 24;
+  private static final int SLICES = 16;
 
   private static final double SLICE_RAD = Math.PI / 2 / SLICES;
 
@@ -95,10 +95,22 @@ final class RoundedEdgeTable {
     return roundingM * (1 - Math.cos(level * SLICE_RAD));
   }
 
-  double normalAt(Level level, double position) {
+  /** Forces at the steps of a pitch, at a depth between two levels. */
+  double[] blend(double[][] table, Level level) {
+    double[] low = table[level.below];
+    double[] high = table[level.below + 1];
+    double[] blend = new double[steps + 1];
+    for (int i = 0; i <= steps; i++) {
+      blend[i] = low[i] + level.fraction * (high[i] - low[i]);
+    }
+    return blend;
+  }
+
+  /** Value of blended forces at any position, in steps. */
+  double between(double[] blend, double position) {
     Shift shift = Shift.by(position, steps);
-    double low = level.of(normal, shift.step());
-    return low + shift.fraction() * (level.of(normal, shift.step() + 1) - low);
+    double low = blend[shift.step()];
+    return low + shift.fraction() * (blend[shift.step() + 1] - low);
   }
 
   double torqueMean(Level level) {
@@ -116,11 +128,6 @@ final class RoundedEdgeTable {
    * @param fraction way to the next level, 0 to 1
    */
   record Level(int below, double fraction) {
-    double of(double[][] table, int step) {
-      double low = table[below][step];
-      return low + fraction * (table[below + 1][step] - low);
-    }
-
     double of(double[] table) {
       return table[below] + fraction * (table[below + 1] - table[below]);
     }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class WallForce {
   private static final int SAMPLES = 24;
+  private static final double[] NONE = {};
 
   private final RotationGrid grid;
   private final StraightEdgeTable straight;
@@ -33,28 +34,27 @@ final class WallForce {
 
   /** Largest |force| on the walls that the arc leaves; 0 if it leaves none. */
   double peakN(double depthM) {
-    double peak = 0;
-    if (engagement.leavesEntryWall()) {
-      peak = passageN(depthM, 0);
+    if (!engagement.leavesEntryWall() && !engagement.leavesExitWall()) {
+      return 0;
     }
-    if (engagement.leavesExitWall()) {
-      peak = Math.max(peak, passageN(depthM, Math.PI));
-    }
-    return peak;
+    double[] round =
+        rounded == null ? NONE : rounded.blend(rounded.normal, rounded.levelAt(depthM));
+    double peak = engagement.leavesEntryWall() ? passageN(depthM, 0, round) : 0;
+    return engagement.leavesExitWall() ? Math.max(peak, passageN(depthM, Math.PI, round)) : peak;
   }
 
-  private double passageN(double depthM, double wallRad) {
+  private double passageN(double depthM, double wallRad, double[] round) {
     double passage = grid.stepsAt(wallRad);
     double span = Math.min(depthM * lagStepsPerM, grid.steps());
-    double peak = Math.abs(normalAt(passage, depthM));
+    double peak = Math.abs(normalAt(passage, depthM, round));
     for (int k = 1; k <= SAMPLES && span > 0; k++) {
-      peak = Math.max(peak, Math.abs(normalAt(passage + span * k / SAMPLES, depthM)));
+      peak = Math.max(peak, Math.abs(normalAt(passage + span * k / SAMPLES, depthM, round)));
     }
     return peak;
   }
 
-  private double normalAt(double position, double depthM) {
-    double round = rounded == null ? 0 : rounded.normalAt(rounded.levelAt(depthM), position);
+  private double normalAt(double position, double depthM, double[] rounding) {
+    double round = rounded == null ? 0 : rounded.between(rounding, position);
     double above = depthM - roundingM;
     if (above <= 0) {
       return round;
