@@ -59,7 +59,7 @@ public final class LimitSolver {
     double deepest = Math.min(flute, deepestAssumedM(held.assembly().stickOutM()));
     return search(
         deepest,
-        deepest < flute ? Pair.GAP.id() : "flute-length",
+        deepest < flute ? "assumed-feature-depth" : "flute-length",
         depth ->
             forceFault(
                 held, byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)), omega()));

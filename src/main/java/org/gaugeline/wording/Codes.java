@@ -112,6 +112,7 @@ public final class Codes {
       List.of(
           "flute-length",
           "feed-range",
+          "assumed-feature-depth",
           "machine-speed",
           "interface-speed",
           "holder-speed",

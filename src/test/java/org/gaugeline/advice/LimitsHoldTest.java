@@ -25,7 +25,8 @@ class LimitsHoldTest {
   private static final double STEP_M = 0.5e-3;
   private static final Offset<Double> NEAR = Offset.offset(1e-6);
   private static final Set<String> OF_LENGTH = Set.of("size-error", "runout");
-  private static final Set<String> RANGES = Set.of("flute-length", "feed-range", "");
+  private static final Set<String> RANGES =
+      Set.of("flute-length", "feed-range", "assumed-feature-depth", "");
   private static final Set<String> OF_FORCE =
       Set.of("slip", "pull-out", "stop-torque", "push-in", "spindle-power", "spindle-torque");
   private static final Set<String> OF_SPEED =
