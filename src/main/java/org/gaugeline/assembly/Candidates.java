@@ -12,6 +12,7 @@ import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.StockEntry;
 import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
 
 /**
@@ -79,7 +80,7 @@ public final class Candidates {
       } else if (barred.isEmpty()) {
         absent.put(family.id(), emptiness(job, family));
       } else {
-        boolean single = barred.size() == 1 && !of.isEmpty();
+        boolean single = barred.size() == 1 && !of.isEmpty() && isComputed(family.gripModel());
         absent.put(family.id(), new Absence(barred.get(0), single, Double.NaN));
       }
     }
@@ -148,6 +149,10 @@ public final class Candidates {
   /** What bars a family whatever bodies there are. */
   private static List<String> barred(Job job, ClampingFamily family) {
     List<String> barred = new ArrayList<>(2);
+    if (!isComputed(family.gripModel())) {
+      barred.add("grip-not-computed");
+      return barred;
+    }
     if (job.shop().excludedFamilies().contains(family.id())) {
       barred.add("excluded-by-shop");
     }
@@ -158,6 +163,14 @@ public final class Candidates {
       barred.add("needs-shrink-unit");
     }
     return barred;
+  }
+
+  /** Whether this version has a model of that grip. */
+  private static boolean isComputed(GripModel model) {
+    return switch (model) {
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK -> true;
+      case ARBOR, SQUARE_DRIVE -> false;
+    };
   }
 
   private Absence emptiness(Job job, ClampingFamily family) {

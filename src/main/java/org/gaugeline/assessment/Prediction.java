@@ -26,7 +26,9 @@ final class Prediction {
         axial.median(),
         axial.p05(),
         Stack.tipComplianceMPerN(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        ForceMargins.deflection(context, held, context.forces).median(),
+        context.forces.wallNormalForceN() == 0
+            ? 0
+            : ForceMargins.deflection(context, held, context.forces).median(),
         Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
         context.models.data().practice("dampingRatio")
             * appraisal.assembly().holder().family().dampingFactor(),

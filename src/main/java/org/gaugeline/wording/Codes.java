@@ -28,6 +28,7 @@ public final class Codes {
   /** Why a clamping family has no candidate. */
   public static final List<String> ABSENCES =
       List.of(
+          "grip-not-computed",
           "excluded-by-shop",
           "shank-form",
           "needs-shrink-unit",
