@@ -1,13 +1,11 @@
 package org.gaugeline.assessment;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.reach.WallReach;
@@ -25,16 +23,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LimitSolver {
   private static final int HALVINGS = 11;
-  private static final int FEED_HALVINGS = 9;
-  private static final double FEED_RANGE = 128;
 
   private final JobContext context;
   private final Map<Double, CutForces> byDepth = new HashMap<>();
-  private final Map<Double, CutForces> byFeed = new HashMap<>();
+  private final FeedLimit feeds;
   private final Map<Double, CutForces> bySpeed = new HashMap<>();
 
   public LimitSolver(JobContext context) {
     this.context = context;
+    this.feeds = new FeedLimit(context);
   }
 
   /** All limits of one assembly. */
@@ -45,7 +42,7 @@ public final class LimitSolver {
         torque(held),
         axialForce(held),
         axialDepth(held),
-        feed(held),
+        feeds.solve(held),
         stickOut(appraisal),
         featureDepth(appraisal));
   }
@@ -61,8 +58,12 @@ public final class LimitSolver {
         deepest,
         deepest < flute ? "assumed-feature-depth" : "flute-length",
         depth ->
-            forceFault(
-                held, byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)), omega()));
+            fault(
+                ForceRatio.least(
+                    context,
+                    held,
+                    byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)),
+                    omega())));
   }
 
   /**
@@ -77,76 +78,23 @@ public final class LimitSolver {
         : Double.POSITIVE_INFINITY;
   }
 
-  private Limit feed(Held held) {
-    double asked = context.job.operation().feedPerToothM();
-    double most =
-        Math.max(
-            2 * asked,
-            context.models.data().practice("feedRangePerDiameter")
-                * context.job.tool().diameterM());
-    double depth = Math.max(context.job.operation().axialDepthM(), 1e-9);
-    return searchByRatio(
-        most,
-        "feed-range",
-        feed -> {
-          String fault =
-              forceFault(
-                  held, byFeed.computeIfAbsent(feed, fz -> context.cut.at(depth, fz)), omega());
-          return fault == null ? roughnessFault(held, feed) : fault;
-        });
-  }
-
-  private @Nullable String roughnessFault(Held held, double feedPerToothM) {
-    double asked = context.job.feature().raM();
-    if (Double.isNaN(asked) || !Roughness.leavesCusps(context)) {
-      return null;
-    }
-    double tir = held.runout().stack().quantileTirM(context.job.preferences().confidence());
-    return Roughness.meanRoughnessM(context, feedPerToothM, tir) > asked
-        ? Pair.ROUGHNESS.id()
-        : null;
-  }
-
   private double omega() {
     return context.job.operation().spindleSpeedRadPerS();
-  }
-
-  /** The first force-driven pair or gate that these forces break; null where none. */
-  private @Nullable String forceFault(Held held, CutForces forces, double omegaRadPerS) {
-    List<Margin> margins = new ArrayList<>(6);
-    ForceMargins.add(context, held, forces, margins);
-    String fault = firstFault(margins);
-    if (fault != null) {
-      return fault;
-    }
-    double moment = InterfaceBending.momentNm(forces, held.assembly().gaugeLengthM());
-    return moment > InterfaceBending.of(context, held.body().holder()).fullNm()
-        ? "interface-bending"
-        : driveFault(forces, omegaRadPerS);
   }
 
   /** What speed can break: grip lost to it, torque and power of the spindle. */
   private @Nullable String speedFault(
       Held held, CutForces forces, double omegaRadPerS, boolean watchGrip) {
-    String fault = driveFault(forces, omegaRadPerS);
-    if (fault != null || !watchGrip) {
-      return fault;
+    ForceRatio drive = ForceRatio.drive(context, forces, omegaRadPerS);
+    if (!drive.isMet() || !watchGrip) {
+      return fault(drive);
     }
-    return gripFault(Held.of(context, held.body(), held.assembly(), omegaRadPerS), forces);
+    Held spinning = Held.of(context, held.body(), held.assembly(), omegaRadPerS);
+    return fault(ForceRatio.grip(context, spinning, forces));
   }
 
-  private @Nullable String gripFault(Held held, CutForces forces) {
-    List<Margin> margins = new ArrayList<>(3);
-    ForceMargins.addGrip(context, held.grip(), forces, margins);
-    return firstFault(margins);
-  }
-
-  private @Nullable String driveFault(CutForces forces, double omegaRadPerS) {
-    Job.Machine machine = context.job.machine();
-    if (forces.torqueNm() <= Gates.availableTorqueNm(machine, omegaRadPerS)) {
-      return null;
-    }
-    return forces.torqueNm() * omegaRadPerS > machine.powerW() ? "spindle-power" : "spindle-torque";
+  private static @Nullable String fault(ForceRatio least) {
+    return least.isMet() ? null : least.code();
   }
 
   private static @Nullable String firstFault(List<Margin> margins) {
@@ -164,8 +112,8 @@ public final class LimitSolver {
     String governedBy =
         fastest < rated ? Pair.UNBALANCE_FORCE.id() : appraisal.speedLimits().governedBy();
     // a grip that fails at rest is not speed's doing: slowing down would not mend it
-    boolean holdsAtRest =
-        gripFault(Held.of(context, held.body(), held.assembly(), 0), context.forces) == null;
+    Held resting = Held.of(context, held.body(), held.assembly(), 0);
+    boolean holdsAtRest = ForceRatio.grip(context, resting, context.forces).isMet();
     return search(
         fastest,
         governedBy,
@@ -266,19 +214,6 @@ public final class LimitSolver {
                 : null);
   }
 
-  /**
-   * The same search over the logarithm of the value, down to a part in 128: forces are powers of
-   * the feed. 0 where even that has a fault.
-   */
-  private static Limit searchByRatio(
-      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
-    double range = Math.log(FEED_RANGE);
-    Limit log =
-        searchBetween(
-            -range, 0, governedAtMost, x -> fault.apply(most * Math.exp(x)), FEED_HALVINGS);
-    return new Limit(log.value() <= -range ? 0 : most * Math.exp(log.value()), log.governedBy());
-  }
-
   private static Limit search(
       double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
     return searchBetween(0, most, governedAtMost, fault);
@@ -290,22 +225,13 @@ public final class LimitSolver {
    */
   private static Limit searchBetween(
       double least, double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
-    return searchBetween(least, most, governedAtMost, fault, HALVINGS);
-  }
-
-  private static Limit searchBetween(
-      double least,
-      double most,
-      String governedAtMost,
-      DoubleFunction<@Nullable String> fault,
-      int halvings) {
     String governedBy = fault.apply(most);
     if (governedBy == null) {
       return new Limit(most, governedAtMost);
     }
     double met = least;
     double step = most - least;
-    for (int i = 0; i < halvings; i++) {
+    for (int i = 0; i < HALVINGS; i++) {
       step /= 2;
       String found = fault.apply(met + step);
       if (found == null) {

@@ -1,0 +1,96 @@
+package org.gaugeline.assessment;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The largest feed per tooth that an assembly bears. Forces are nearly powers of the feed, so the
+ * search is a secant over logarithms, held to a grid that all assemblies of a request share: what a
+ * feed does is computed once.
+ */
+final class FeedLimit {
+  /** Steps of the grid over a range of feeds of 1 : 128; each is a part in a hundred. */
+  private static final int STEPS = 512;
+
+  private static final double LOG_STEP = Math.log(128) / STEPS;
+
+  /** The bracket is two steps wide at most: the limit is short by less than a part in fifty. */
+  private static final int BRACKET = 2;
+
+  private static final double FORCE_EXPONENT = 0.8;
+
+  private final JobContext context;
+  private final double mostM;
+  private final double depthM;
+  private final Map<Integer, CutForces> forcesAt = new HashMap<>();
+
+  FeedLimit(JobContext context) {
+    this.context = context;
+    this.mostM =
+        Math.max(
+            2 * context.job.operation().feedPerToothM(),
+            context.practice("feedRangePerDiameter") * context.job.tool().diameterM());
+    this.depthM = Math.max(context.job.operation().axialDepthM(), 1e-9);
+  }
+
+  /** Solves for one assembly; 0 where even the least feed of the range is too much. */
+  Limit solve(Held held) {
+    double asked = context.job.operation().feedPerToothM();
+    ForceRatio now = at(held, context.forces, asked);
+    double position = STEPS + Math.log(asked / mostM) / LOG_STEP;
+    int met = -1;
+    int failed = STEPS + 1;
+    String governedBy = "feed-range";
+    double slope = -FORCE_EXPONENT * LOG_STEP;
+    double last = position;
+    double lastLog = Math.log(now.ratio());
+    while (failed - met > (failed > STEPS || met < 0 ? 1 : BRACKET)) {
+      int next = between(met, failed, last - lastLog / slope);
+      ForceRatio there = at(held, forces(next), feedM(next));
+      if (there.isMet()) {
+        met = next;
+      } else {
+        failed = next;
+        governedBy = there.code();
+      }
+      double log = Math.log(there.ratio());
+      double steeper = (log - lastLog) / (next - last);
+      slope = Double.isFinite(steeper) && steeper < 0 ? steeper : slope;
+      last = next;
+      lastLog = log;
+    }
+    return new Limit(met < 0 ? 0 : feedM(met), governedBy);
+  }
+
+  /**
+   * The grid point nearest to a guess inside the bracket; its middle where the guess is outside.
+   */
+  private static int between(int met, int failed, double guess) {
+    boolean inside = guess > met && guess < failed;
+    double wanted = inside ? guess : guess <= met ? met + 1 : failed - 1;
+    if (!Double.isFinite(guess)) {
+      wanted = (met + failed) / 2.0;
+    }
+    return (int) Math.max(met + 1, Math.min(failed - 1, Math.rint(wanted)));
+  }
+
+  private double feedM(int step) {
+    return mostM * Math.exp((step - STEPS) * LOG_STEP);
+  }
+
+  private CutForces forces(int step) {
+    return forcesAt.computeIfAbsent(step, s -> context.cut.at(depthM, feedM(s)));
+  }
+
+  private ForceRatio at(Held held, CutForces forces, double feedPerToothM) {
+    ForceRatio least =
+        ForceRatio.least(context, held, forces, context.job.operation().spindleSpeedRadPerS());
+    double asked = context.job.feature().raM();
+    if (Double.isNaN(asked) || !Roughness.leavesCusps(context)) {
+      return least;
+    }
+    double tir = held.runout().stack().quantileTirM(context.job.preferences().confidence());
+    double left = Roughness.meanRoughnessM(context, feedPerToothM, tir);
+    return least.or(Margin.ratio(asked, left), Pair.ROUGHNESS.id());
+  }
+}
