@@ -17,18 +17,6 @@ final class PeriodicIntegral {
   PeriodicIntegral(double[] overSteps) {
     this.steps = overSteps.length;
     this.values = new double[2 * steps + 1];
-    this.growth = cumulate(overSteps, values);
-  }
-
-  /**
-   * Cumulates over two pitches.
-   *
-   * @param overSteps integral over each step of a pitch
-   * @param values 2·steps + 1 places for the integral up to each step
-   * @return the integral over a pitch
-   */
-  static double cumulate(double[] overSteps, double[] values) {
-    int steps = overSteps.length;
     double sum = 0;
     for (int i = 0; i < steps; i++) {
       values[i] = sum;
@@ -38,7 +26,7 @@ final class PeriodicIntegral {
       values[steps + i] = values[i] + sum;
     }
     values[2 * steps] = 2 * sum;
-    return sum;
+    this.growth = sum;
   }
 
   /** Integral between two offsets from a step, 0 to below the steps per pitch. */

@@ -9,7 +9,9 @@ final class SliceForces {
   private final double stepRad;
   private final double lagRadPerM;
   private final ArcSums sums;
-  private final double[] integral;
+  private final double[] tangentialUpTo;
+  private final double[] sineUpTo;
+  private final double[] cosineUpTo;
   final double[] tangential;
   final double[] sine;
   final double[] cosine;
@@ -22,7 +24,9 @@ final class SliceForces {
     this.stepRad = grid.stepRad();
     this.lagRadPerM = lagRadPerM;
     sums = new ArcSums(steps);
-    integral = new double[2 * steps + 1];
+    tangentialUpTo = new double[2 * steps + 1];
+    sineUpTo = new double[2 * steps + 1];
+    cosineUpTo = new double[2 * steps + 1];
     tangential = new double[steps + 1];
     sine = new double[steps + 1];
     cosine = new double[steps + 1];
@@ -32,17 +36,21 @@ final class SliceForces {
   void integrate(ArcPoints points, ChipForceTable table, double chipAtNinetyM) {
     sums.clear();
     sums.add(points, table, chipAtNinetyM);
-    tangentialGrowth = sum(sums.tangential);
-    sineGrowth = sum(sums.sine);
-    cosineGrowth = sum(sums.cosine);
-  }
-
-  private static double sum(double[] values) {
-    double sum = 0;
-    for (double value : values) {
-      sum += value;
+    // One pass for all three: each sum waits for its last addition, but not for the others'.
+    double t = 0;
+    double s = 0;
+    double c = 0;
+    for (int i = 0; i < steps; i++) {
+      tangentialUpTo[i] = t;
+      sineUpTo[i] = s;
+      cosineUpTo[i] = c;
+      t += sums.tangential[i];
+      s += sums.sine[i];
+      c += sums.cosine[i];
     }
-    return sum;
+    tangentialGrowth = t;
+    sineGrowth = s;
+    cosineGrowth = c;
   }
 
   /** Spreads the integrals over the lag between two heights. */
@@ -50,22 +58,29 @@ final class SliceForces {
     Shift upper = Shift.by(-lowM * lagRadPerM / stepRad, steps);
     Shift lower = Shift.by(-highM * lagRadPerM / stepRad, steps);
     double scale = 1 / ((highM - lowM) * lagRadPerM);
-    spread(sums.tangential, upper, lower, scale, tangential);
-    spread(sums.sine, upper, lower, scale, sine);
-    spread(sums.cosine, upper, lower, scale, cosine);
+    spread(tangentialUpTo, tangentialGrowth, upper, lower, scale, tangential);
+    spread(sineUpTo, sineGrowth, upper, lower, scale, sine);
+    spread(cosineUpTo, cosineGrowth, upper, lower, scale, cosine);
   }
 
-  private void spread(double[] overSteps, Shift upper, Shift lower, double scale, double[] forces) {
-    double growth = PeriodicIntegral.cumulate(overSteps, integral);
-    double whole = (upper.pitches() - lower.pitches()) * growth;
+  private void spread(
+      double[] upTo, double growth, Shift upper, Shift lower, double scale, double[] forces) {
+    for (int i = 0; i < steps; i++) {
+      upTo[steps + i] = upTo[i] + growth;
+    }
+    upTo[2 * steps] = 2 * growth;
     int high = upper.step();
     int low = lower.step();
-    for (int i = 0; i < forces.length - 1; i++) {
-      double above = integral[high + i];
-      double below = integral[low + i];
-      double up = above + upper.fraction() * (integral[high + i + 1] - above);
-      double down = below + lower.fraction() * (integral[low + i + 1] - below);
-      forces[i] = scale * (whole + up - down);
+    double inHigh = scale * upper.fraction();
+    double inLow = scale * lower.fraction();
+    double whole = scale * (upper.pitches() - lower.pitches()) * growth;
+    for (int i = 0; i < steps; i++) {
+      forces[i] =
+          whole
+              + (scale - inHigh) * upTo[high + i]
+              + inHigh * upTo[high + i + 1]
+              - (scale - inLow) * upTo[low + i]
+              - inLow * upTo[low + i + 1];
     }
     forces[steps] = forces[0];
   }
