@@ -28,4 +28,28 @@ record CutForces(
     double pushN,
     double slipForceN,
     double feedForceN,
-    double wallNormalForceN) {}
+    double wallNormalForceN) {
+
+  /** Forces at a share of the way to another cut of the same depth, 0 here to 1 there. */
+  CutForces towards(CutForces other, double share) {
+    return new CutForces(
+        axialDepthM,
+        new Spread(
+            mix(spread.p05(), other.spread.p05(), share),
+            1,
+            mix(spread.p95(), other.spread.p95(), share)),
+        mix(torqueNm, other.torqueNm, share),
+        mix(peakTorqueNm, other.peakTorqueNm, share),
+        mix(peakTangentialForceN, other.peakTangentialForceN, share),
+        mix(peakRadialForceN, other.peakRadialForceN, share),
+        mix(pullN, other.pullN, share),
+        mix(pushN, other.pushN, share),
+        mix(slipForceN, other.slipForceN, share),
+        mix(feedForceN, other.feedForceN, share),
+        mix(wallNormalForceN, other.wallNormalForceN, share));
+  }
+
+  private static double mix(double from, double to, double share) {
+    return from + share * (to - from);
+  }
+}

@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Error of the tables against a fine integration of the same model. Straight edges: below 1 % in
  * the peaks and 0.2 % in the mean torque over the cuts tested. Rounded edges, over 2400 random cuts
  * from a depth of half a percent of the diameter upwards: peak torque 0.05 % in the middle and 2 %
- * in nineteen cuts of twenty, but 13 % in the worst; lateral peak 8 %, mean torque 5 % in the
- * worst; wall force within 13 % of the lateral peak, pull within 8 % and push within 22 % of the
+ * in nineteen cuts of twenty, but 12 % in the worst; lateral peak 8 %, mean torque 3 % in the
+ * worst; wall force within 13 % of the lateral peak, pull within 13 % and push within 23 % of the
  * tangential peak. These are the worst seen, not bounds. Shallower still the torque on a ball is
  * overstated, at a hundredth of that depth severalfold.
  */

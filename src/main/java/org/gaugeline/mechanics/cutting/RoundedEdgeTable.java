@@ -6,7 +6,7 @@ package org.gaugeline.mechanics.cutting;
  * lag. Values between two levels are linear in depth.
  */
 final class RoundedEdgeTable {
-  private static final int SLICES = 16;
+  private static final int SLICES = 24;
 
   private static final double SLICE_RAD = Math.PI / 2 / SLICES;
 
