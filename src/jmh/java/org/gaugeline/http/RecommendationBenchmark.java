@@ -22,7 +22,7 @@ import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
 import org.gaugeline.tables.ReferenceTables;
-import org.gaugeline.wording.PlainWords;
+import org.gaugeline.wording.TemplateWords;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -63,7 +63,7 @@ public class RecommendationBenchmark {
     ReferenceData data = ReferenceTables.load();
     HolderCatalogue catalogue = CatalogueTables.load(data, null);
     advisor = new Advisor(data, catalogue);
-    PlainWords words = new PlainWords();
+    TemplateWords words = TemplateWords.load();
     front = new Recommendations(advisor::recommend, words, data);
     writer = new RecommendationWriter(words, data.version());
     body = DemoIntent.body(intentNumber);

@@ -3,8 +3,9 @@ package org.gaugeline.advice;
 import org.gaugeline.job.Job;
 
 /**
- * Whether the numbers would make more sense in inches: a cutter below 1.3 mm whose diameter is a
- * round fraction of an inch, on a spindle of size 40 or more, with depths of the same scale.
+ * Whether the numbers would make more sense in inches: a cutter of 2 mm or less whose diameter,
+ * read as inches, is a whole number of sixteenths, on a spindle of size 40 or more, with depths of
+ * the same scale.
  */
 final class UnitSuspicion {
   private static final double INCH_MM = 25.4;

@@ -15,10 +15,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param onsetNm moment at which the contact begins to open
  * @param fullNm moment at which it has opened fully
+ * @param warningRatio multiple of the onset above which a warning is given
  */
-record InterfaceBending(double onsetNm, double fullNm) {
-  private static final double WARNING_RATIO = 1.5;
-
+record InterfaceBending(double onsetNm, double fullNm, double warningRatio) {
   static InterfaceBending of(JobContext context, HolderBody holder) {
     Values values = context.models.values();
     SpindleInterface spindle = holder.spindleInterface();
@@ -26,7 +25,8 @@ record InterfaceBending(double onsetNm, double fullNm) {
     ContactMode mode = context.job.machine().contact(holder.faceContact());
     if (mode == ContactMode.TAPER_ONLY) {
       TaperContact taper = taper(force, spindle, values);
-      return new InterfaceBending(taper.openingMomentNm(), taper.endContactMomentNm());
+      return new InterfaceBending(
+          taper.openingMomentNm(), taper.endContactMomentNm(), values.bendingWarningRatio);
     }
     FaceContact face = face(force, spindle);
     TaperContact taper = taper(force * (1 - spindle.faceShare()), spindle, values);
@@ -40,7 +40,8 @@ record InterfaceBending(double onsetNm, double fullNm) {
           case THREE_SURFACE -> threeSurface(force, face, spindle, values).openingMomentNm();
           case TAPER_ONLY -> taper.openingMomentNm();
         };
-    return new InterfaceBending(onset, face.liftOffMomentNm() + taper.endContactMomentNm());
+    return new InterfaceBending(
+        onset, face.liftOffMomentNm() + taper.endContactMomentNm(), values.bendingWarningRatio);
   }
 
   /** Moment at the gauge plane: the lateral force acts in the middle of the cut. */
@@ -79,12 +80,12 @@ record InterfaceBending(double onsetNm, double fullNm) {
         values.taperSeatFriction);
   }
 
-  /** Note above the onset of opening, warning above 1.5 times it, error above full lift-off. */
+  /** Note above the onset of opening, warning above a multiple of it, error above full lift-off. */
   @Nullable Severity severity(double momentNm) {
     if (momentNm > fullNm) {
       return Severity.ERROR;
     }
-    if (momentNm > WARNING_RATIO * onsetNm) {
+    if (momentNm > warningRatio * onsetNm) {
       return Severity.WARNING;
     }
     return momentNm > onsetNm ? Severity.NOTE : null;

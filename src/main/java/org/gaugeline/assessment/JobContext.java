@@ -10,7 +10,6 @@ import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
 import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.beam.BeamMaterial;
-import org.gaugeline.mechanics.cutting.RunoutLoad;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.mechanics.spread.StandardNormal;
@@ -169,9 +168,8 @@ public final class JobContext {
     if (runout == null || OperationCompletion.isHole(job.operation().kind())) {
       return 1;
     }
-    return RunoutLoad.peakForceFactor(
-        runout.demandMedian(),
-        job.tool().teeth(),
+    return RunoutEffects.peakForceFactor(
+        RunoutEffects.extraChipLoadM(runout.demandMedian(), job.tool().teeth()),
         job.operation().feedPerToothM(),
         cut.kienzleExponent());
   }
@@ -229,9 +227,11 @@ public final class JobContext {
         OperationCompletion.isHole(operation.kind())
             ? "drilling-mechanics"
             : "milling-integration");
-    if (!job.workpiece().ownConstants()
-        && cut.meanChipThicknessM() < models.data().practice("calibratedFromM")) {
-      basis.add("thin-chip-extrapolation");
+    if (!job.workpiece().ownConstants()) {
+      basis.add("paucksch-recalled");
+      if (cut.meanChipThicknessM() < models.data().practice("calibratedFromM")) {
+        basis.add("thin-chip-extrapolation");
+      }
     }
     return new Loads(
         omega,

@@ -32,6 +32,7 @@ final class Values {
   final double screwEndRatio;
   final double taperContactLengthRatio;
   final double taperSeatFriction;
+  final double bendingWarningRatio;
   final double ballTrackZoneDistanceRatio;
   final double ballTrackHalfAngleRad;
   final double hollowTaperHalfAngleRad;
@@ -80,6 +81,7 @@ final class Values {
     this.screwEndRatio = data.practice("screwEndRatio");
     this.taperContactLengthRatio = data.practice("taperContactLengthRatio");
     this.taperSeatFriction = data.practice("taperSeatFriction");
+    this.bendingWarningRatio = data.practice("bendingWarningRatio");
     this.ballTrackZoneDistanceRatio = data.practice("ballTrackZoneDistanceRatio");
     this.ballTrackHalfAngleRad = data.practice("ballTrackHalfAngleRad");
     this.hollowTaperHalfAngleRad = data.practice("hollowTaperHalfAngleRad");

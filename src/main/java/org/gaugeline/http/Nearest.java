@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.gaugeline.reference.EditDistance;
 
 /** Known names that are close to one that is not. */
 final class Nearest {
@@ -38,19 +39,6 @@ final class Nearest {
     if ((!a.isEmpty() && b.startsWith(a)) || (!b.isEmpty() && a.startsWith(b))) {
       return a.length() == b.length() ? 0 : 1;
     }
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int substitute = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(substitute, Math.min(row[j], row[j - 1]) + 1);
-      }
-    }
-    return row[b.length()];
+    return EditDistance.between(a, b);
   }
 }

@@ -33,7 +33,7 @@ public final class OperationCompletion {
         assumptions.given(
             asked.stage(),
             "/operation/stage",
-            usualStage(intent),
+            usualStage(intent, data),
             "usual-for-operation",
             "cutting-practice");
     double radial =
@@ -233,11 +233,12 @@ public final class OperationCompletion {
     return data.startingValue(machinability, toolClass, substrate);
   }
 
-  private static Stage usualStage(Intent intent) {
+  private static Stage usualStage(Intent intent, ReferenceData data) {
     Intent.Feature feature = intent.feature();
     Integer grade = feature.toleranceGrade();
     Double ra = feature.raM();
-    if ((grade != null && grade <= 8) || (ra != null && ra <= 1.6e-6)) {
+    if ((grade != null && grade <= data.practice("finishingToleranceGrade"))
+        || (ra != null && ra <= data.practice("finishingRaM"))) {
       return Stage.FINISHING;
     }
     return switch (intent.operation().kind()) {

@@ -63,7 +63,7 @@ final class ToolCompletion {
         assumptions.given(
             asked.teeth(),
             "/tool/teeth",
-            usualTeeth(asked.kind(), diameter),
+            usualTeeth(asked.kind(), diameter, data),
             "usual-for-tool",
             PRACTICE),
         assumptions.given(
@@ -171,12 +171,14 @@ final class ToolCompletion {
     return kind == ToolKind.DRILL || kind == ToolKind.REAMER || kind == ToolKind.TAP;
   }
 
-  private static int usualTeeth(ToolKind kind, double diameterM) {
+  private static int usualTeeth(ToolKind kind, double diameterM, ReferenceData data) {
     return switch (kind) {
       case END_MILL, BULL_NOSE_END_MILL, CHAMFER_MILL, THREAD_MILL -> 4;
       case BALL_END_MILL, DRILL -> 2;
-      case FACE_MILL, SHELL_MILL -> Math.max(3, (int) Math.round(diameterM / 0.0126));
-      case DISC_CUTTER -> Math.max(6, (int) Math.round(diameterM / 0.008));
+      case FACE_MILL, SHELL_MILL ->
+          Math.max(3, (int) Math.round(diameterM / data.practice("faceMillDiameterPerToothM")));
+      case DISC_CUTTER ->
+          Math.max(6, (int) Math.round(diameterM / data.practice("discCutterDiameterPerToothM")));
       case REAMER -> 6;
       case TAP -> 3;
       case BORING_TOOL -> 1;

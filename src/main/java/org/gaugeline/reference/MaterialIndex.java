@@ -53,7 +53,7 @@ public final class MaterialIndex {
     Map<String, Integer> distanceById = new LinkedHashMap<>();
     bySpelling.forEach(
         (spelling, material) ->
-            distanceById.merge(material.id(), distance(typed, spelling), Math::min));
+            distanceById.merge(material.id(), EditDistance.between(typed, spelling), Math::min));
     List<String> ids = new ArrayList<>(distanceById.keySet());
     Map<String, Integer> distances = new HashMap<>(distanceById);
     ids.sort(Comparator.comparingInt(id -> distances.getOrDefault(id, Integer.MAX_VALUE)));
@@ -68,26 +68,6 @@ public final class MaterialIndex {
         .filter(Character::isLetterOrDigit)
         .forEach(kept::appendCodePoint);
     return kept.toString();
-  }
-
-  /** Levenshtein distance, with two rows of the matrix. */
-  static int distance(String a, String b) {
-    int[] above = new int[b.length() + 1];
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      above[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int swap = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(swap, 1 + Math.min(above[j], row[j - 1]));
-      }
-      int[] spare = above;
-      above = row;
-      row = spare;
-    }
-    return above[b.length()];
   }
 
   private static void add(Map<String, Material> bySpelling, String name, Material material) {

@@ -31,16 +31,6 @@ class PracticeTableTest {
     assertThat(Math.pow(0.30 / 0.05, x)).isCloseTo(1.40, within(0.03));
   }
 
-  /** Paucksch, Zerspantechnik, recalled: 2.023/vc^0.153 and 1.380/vc^0.07, both 1 at 100 m/min. */
-  @Test
-  void speedCorrectionFitsTheRecalledForm() {
-    double reference = DATA.practice("speedCorrectionReferenceMPerS") * 60;
-    assertThat(Math.pow(reference, DATA.practice("speedCorrectionSlowExponent")))
-        .isCloseTo(2.023, within(0.001));
-    assertThat(Math.pow(reference, DATA.practice("speedCorrectionFastExponent")))
-        .isCloseTo(1.380, within(0.001));
-  }
-
   /**
    * "Shrink-fit toolholder fundamentals", Cutting Tool Engineering, Sep 2013: about 0.01 mm is
    * typical of tool holders.

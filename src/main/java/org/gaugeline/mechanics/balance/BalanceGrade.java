@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.balance;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Balance quality grade G: the velocity e·ω of the centre of mass about the axis of rotation (ISO

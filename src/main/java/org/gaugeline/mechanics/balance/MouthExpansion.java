@@ -1,7 +1,7 @@
 package org.gaugeline.mechanics.balance;
 
+import org.gaugeline.mechanics.Require;
 import org.gaugeline.mechanics.grip.ElasticMaterial;
-import org.gaugeline.mechanics.spread.Require;
 
 /**
  * Opening of a spindle mouth around a solid taper shank at speed.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.balance;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Radial offset with which an assembly sits in the spindle after a tool change.

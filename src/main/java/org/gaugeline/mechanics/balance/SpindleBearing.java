@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.balance;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Front and rear bearing of a spindle that carries the tool overhung, and the share of the

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.balance;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Conical seat with a tolerance on its angle.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.balance;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Unbalance of an assembly in the spindle: what the assembly keeps after balancing and what its

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.beam;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A tool stack as a cantilever: joints and segments in order from the base (spindle) to the tip.
  * Immutable; may be shared between threads. All section integrals are done once, when it is built.
@@ -126,7 +128,7 @@ public final class BeamChain {
      */
     public BeamChain toTip() {
       open();
-      Ranges.positive("lengthM of the chain", lengthM);
+      Require.positive("lengthM of the chain", lengthM);
       done = true;
       return new BeamChain(this);
     }

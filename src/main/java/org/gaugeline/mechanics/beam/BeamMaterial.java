@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.beam;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Linear elastic, isotropic material of a beam segment.
  *
@@ -9,9 +11,9 @@ package org.gaugeline.mechanics.beam;
  */
 public record BeamMaterial(double youngPa, double poisson, double densityKgPerM3) {
   public BeamMaterial {
-    Ranges.positive("youngPa", youngPa);
-    Ranges.within("poisson", poisson, 0, 0.5);
-    Ranges.within("densityKgPerM3", densityKgPerM3, 0, 1e6);
+    Require.positive("youngPa", youngPa);
+    Require.within("poisson", poisson, 0, 0.5);
+    Require.within("densityKgPerM3", densityKgPerM3, 0, 1e6);
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.beam;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A cylinder or cone of round section, with an optional cylindrical bore and an optional core in
  * that bore (a shank in its holder). Start is the end nearer the base (spindle), end the one nearer
@@ -28,15 +30,15 @@ public record BeamSegment(
     implements ChainElement {
 
   public BeamSegment {
-    Ranges.positive("lengthM", lengthM);
-    Ranges.positive("startDiameterM", startDiameterM);
-    Ranges.positive("endDiameterM", endDiameterM);
+    Require.positive("lengthM", lengthM);
+    Require.positive("startDiameterM", startDiameterM);
+    Require.positive("endDiameterM", endDiameterM);
     double least = Math.min(startDiameterM, endDiameterM);
     if (!(boreDiameterM >= 0 && boreDiameterM < least)) {
       throw new IllegalArgumentException(
           "boreDiameterM is " + boreDiameterM + " but must lie in [0, " + least + ")");
     }
-    Ranges.within("coreDiameterM", coreDiameterM, 0, boreDiameterM);
+    Require.within("coreDiameterM", coreDiameterM, 0, boreDiameterM);
   }
 
   /**
@@ -84,9 +86,9 @@ public record BeamSegment(
       double equivalentDiameterRatio,
       double areaRatio,
       BeamMaterial material) {
-    Ranges.positive("equivalentDiameterRatio", equivalentDiameterRatio);
-    Ranges.within("equivalentDiameterRatio", equivalentDiameterRatio, 0, 1);
-    Ranges.within("areaRatio", areaRatio, 0, 1);
+    Require.positive("equivalentDiameterRatio", equivalentDiameterRatio);
+    Require.within("equivalentDiameterRatio", equivalentDiameterRatio, 0, 1);
+    Require.within("areaRatio", areaRatio, 0, 1);
     double densityRatio = areaRatio / (equivalentDiameterRatio * equivalentDiameterRatio);
     BeamMaterial spread =
         new BeamMaterial(

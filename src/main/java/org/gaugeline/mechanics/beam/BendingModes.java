@@ -3,6 +3,7 @@ package org.gaugeline.mechanics.beam;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Lowest bending modes of a clamped chain: a workspace that solves one chain after another and
@@ -44,7 +45,7 @@ public final class BendingModes {
    *     least one beyond that
    */
   public BendingModes(int targetElements) {
-    Ranges.within("targetElements", targetElements, 4, 1000);
+    Require.within("targetElements", targetElements, 4, 1000);
     this.targetElements = targetElements;
   }
 
@@ -67,8 +68,8 @@ public final class BendingModes {
    * @throws IllegalArgumentException if the chain has no mass or the count is out of range
    */
   public void solve(BeamChain chain, int modes) {
-    Ranges.within("modes", modes, 1, MOST_MODES);
-    Ranges.positive("massKg of the chain", chain.massKg());
+    Require.within("modes", modes, 1, MOST_MODES);
+    Require.positive("massKg of the chain", chain.massKg());
     basis.start(chain, targetElements);
     int steps = 0;
     int goal = 3 + 2 * modes;

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /** Kinematics of spindle and feed. */
 public final class CuttingSpeeds {
   private CuttingSpeeds() {}

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Constants of the handbook drilling formulas (Machinery's Handbook 31st ed., p. 1152, metric).
  *
@@ -22,7 +24,7 @@ public record DrillPoint(
     Require.positive("torqueFactor", torqueFactor);
     Require.positive("thrustFactor", thrustFactor);
     Require.notNegative("chiselFactor", chiselFactor);
-    Require.between("chiselRatio", chiselRatio, 0, 1);
+    Require.within("chiselRatio", chiselRatio, 0, 1);
     Require.positive("wearFactor", wearFactor);
   }
 }

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A hole being drilled or opened.
  *
@@ -20,7 +22,7 @@ public record DrilledHole(
     Require.notNegative("preDrilledDiameterM", preDrilledDiameterM);
     Require.positive("diameterM - preDrilledDiameterM", diameterM - preDrilledDiameterM);
     Require.positive("feedPerRevM", feedPerRevM);
-    Require.between("pointAngleRad", pointAngleRad, 0.1, Math.PI);
+    Require.within("pointAngleRad", pointAngleRad, 0.1, Math.PI);
     Require.atLeastOne("lips", lips);
   }
 

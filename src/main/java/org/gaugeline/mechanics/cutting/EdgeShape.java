@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /** Profile of the cutting edge in the plane through the cutter's axis. */
 public sealed interface EdgeShape {
 
@@ -13,7 +15,7 @@ public sealed interface EdgeShape {
    */
   record Lead(double leadAngleRad) implements EdgeShape {
     public Lead {
-      Require.between("leadAngleRad", leadAngleRad, 0.01, Math.PI / 2);
+      Require.within("leadAngleRad", leadAngleRad, 0.01, Math.PI / 2);
     }
   }
 

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /** Corrections that multiply the Kienzle value. */
 public final class ForceCorrections {
   private static final double M_PER_MIN_PER_M_PER_S = 60;
@@ -16,8 +18,8 @@ public final class ForceCorrections {
    * @return factor, about 0.2 to 1.8
    */
   public static double rake(double rakeRad, double referenceRakeRad) {
-    Require.between("rakeRad", rakeRad, -0.7, 0.7);
-    Require.between("referenceRakeRad", referenceRakeRad, -0.7, 0.7);
+    Require.within("rakeRad", rakeRad, -0.7, 0.7);
+    Require.within("referenceRakeRad", referenceRakeRad, -0.7, 0.7);
     return 1 - Math.toDegrees(rakeRad - referenceRakeRad) / 100;
   }
 

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A milling cut in all but its axial depth.
  *
@@ -19,7 +21,7 @@ public record MillingCut(
     double gripDiameterM) {
   public MillingCut {
     Require.positive("feedPerToothM", feedPerToothM);
-    Require.between("radialRatio", radialRatio, 0, 2);
+    Require.within("radialRatio", radialRatio, 0, 2);
     Require.positive("gripDiameterM", gripDiameterM);
   }
 }

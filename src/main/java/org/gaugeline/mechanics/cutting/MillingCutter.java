@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A milling cutter with equally spaced teeth and a helix of constant lead.
  *
@@ -14,9 +16,9 @@ public record MillingCutter(
   public MillingCutter {
     Require.positive("diameterM", diameterM);
     Require.atLeastOne("teeth", teeth);
-    Require.between("helixRad", helixRad, 0, 1.2);
+    Require.within("helixRad", helixRad, 0, 1.2);
     if (edge instanceof EdgeShape.CornerRadius corner) {
-      Require.between("radiusM", corner.radiusM(), 0, diameterM / 2 * (1 + 1e-9));
+      Require.within("radiusM", corner.radiusM(), 0, diameterM / 2 * (1 + 1e-9));
     }
   }
 

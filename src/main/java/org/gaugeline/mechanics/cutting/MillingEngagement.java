@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Arc over which a tooth cuts. The immersion angle φ starts at the normal to the feed on the side
  * where the tooth meets the work in up-milling and grows with rotation, so the chip is h = fz·sin
@@ -12,8 +14,8 @@ public record MillingEngagement(double entryRad, double exitRad) {
   private static final double SAME_ANGLE_RAD = 1e-9;
 
   public MillingEngagement {
-    Require.between("entryRad", entryRad, 0, Math.PI);
-    Require.between("exitRad", exitRad, 0, Math.PI);
+    Require.within("entryRad", entryRad, 0, Math.PI);
+    Require.within("exitRad", exitRad, 0, Math.PI);
     Require.positive("exitRad - entryRad", exitRad - entryRad);
   }
 
@@ -50,7 +52,7 @@ public record MillingEngagement(double entryRad, double exitRad) {
    */
   public static MillingEngagement centred(double radialDepthM, double diameterM) {
     Require.positive("radialDepthM", radialDepthM);
-    Require.between("radialDepthM", radialDepthM, 0, diameterM);
+    Require.within("radialDepthM", radialDepthM, 0, diameterM);
     double half = Math.asin(radialDepthM / diameterM);
     return new MillingEngagement(Math.PI / 2 - half, Math.PI / 2 + half);
   }
@@ -99,7 +101,7 @@ public record MillingEngagement(double entryRad, double exitRad) {
 
   private static double sideArc(double radialDepthM, double diameterM) {
     Require.positive("radialDepthM", radialDepthM);
-    Require.between("radialDepthM", radialDepthM, 0, diameterM);
+    Require.within("radialDepthM", radialDepthM, 0, diameterM);
     return Math.acos(1 - 2 * radialDepthM / diameterM);
   }
 }

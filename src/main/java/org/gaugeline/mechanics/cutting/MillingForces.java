@@ -1,5 +1,6 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
 import org.jspecify.annotations.Nullable;
 
 /**

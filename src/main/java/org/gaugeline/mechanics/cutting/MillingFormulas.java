@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /** Closed forms of milling, as printed in the textbooks. */
 public final class MillingFormulas {
   private MillingFormulas() {}

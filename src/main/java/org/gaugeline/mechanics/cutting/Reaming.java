@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /** Torque and thrust of reaming, from the chip of each edge. */
 public final class Reaming {
   private Reaming() {}
@@ -24,7 +26,7 @@ public final class Reaming {
       Require.positive("diameterM - preDrilledDiameterM", diameterM - preDrilledDiameterM);
       Require.positive("feedPerRevM", feedPerRevM);
       Require.atLeastOne("teeth", teeth);
-      Require.between("leadAngleRad", leadAngleRad, 0.01, Math.PI / 2);
+      Require.within("leadAngleRad", leadAngleRad, 0.01, Math.PI / 2);
     }
   }
 

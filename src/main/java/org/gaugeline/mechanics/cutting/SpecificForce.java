@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Specific cutting force over chip thickness.
  *
@@ -26,7 +28,7 @@ public record SpecificForce(
    */
   public SpecificForce {
     Require.positive("kc11Pa", kc11Pa);
-    Require.between("mc", mc, 0, 0.99);
+    Require.within("mc", mc, 0, 0.99);
     Require.positive("correction", correction);
     Require.positive("calibratedFromM", calibratedFromM);
     double slope =

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.cutting;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * What is believed about the specific cutting force below the chip thickness at which the Kienzle
  * constants were measured, where the power law is an extrapolation.
@@ -30,7 +32,7 @@ public sealed interface ThinChipRoute {
   record Handbook(double powerPa, double feedExponent, double workFactor) implements ThinChipRoute {
     public Handbook {
       Require.positive("powerPa", powerPa);
-      Require.between("feedExponent", feedExponent, 0, 0.99);
+      Require.within("feedExponent", feedExponent, 0, 0.99);
       Require.positive("workFactor", workFactor);
     }
   }
@@ -43,7 +45,7 @@ public sealed interface ThinChipRoute {
    */
   record Anchored(double feedExponent) implements ThinChipRoute {
     public Anchored {
-      Require.between("feedExponent", feedExponent, 0, 0.99);
+      Require.within("feedExponent", feedExponent, 0, 0.99);
     }
   }
 }

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.fits;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Standard tolerance grades IT5 to IT12 of ISO 286-1 as multiples of the tolerance unit i.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.grip;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Stresses that the weaker part of a positive stop may bear.

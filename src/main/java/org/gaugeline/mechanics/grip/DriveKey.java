@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.grip;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Keys or tenons that carry the torque at a mean radius.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.grip;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * A round shank held by friction alone, as Coulomb's limit on the joint surface.

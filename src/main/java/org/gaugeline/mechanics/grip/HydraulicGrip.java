@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.grip;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Thin sleeve pressed onto the shank by oil.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.grip;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Groove in the shank that a locking body of the holder enters and that stops the tool from being

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.joint;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A flat annular face pressed together by an axial force (hollow taper shank: the face's share of
  * the clamping force, the rest being lost in the taper's interference).
@@ -14,8 +16,8 @@ package org.gaugeline.mechanics.joint;
 public record FaceContact(double faceForceN, double outerDiameterM, double innerDiameterM)
     implements SpindleContact {
   public FaceContact {
-    Ranges.positive("faceForceN", faceForceN);
-    Ranges.positive("outerDiameterM", outerDiameterM);
+    Require.positive("faceForceN", faceForceN);
+    Require.positive("outerDiameterM", outerDiameterM);
     if (!(innerDiameterM >= 0 && innerDiameterM < outerDiameterM)) {
       throw new IllegalArgumentException(
           "innerDiameterM is " + innerDiameterM + " but must lie in [0, " + outerDiameterM + ")");
@@ -50,7 +52,7 @@ public record FaceContact(double faceForceN, double outerDiameterM, double inner
    * @return torque, N·m
    */
   public double frictionTorqueNm(double frictionCoefficient) {
-    Ranges.within("frictionCoefficient", frictionCoefficient, 0, 1);
+    Require.within("frictionCoefficient", frictionCoefficient, 0, 1);
     double outer = outerDiameterM / 2;
     double inner = innerDiameterM / 2;
     // (Ro³ − Ri³)/(Ro² − Ri²) with the common factor divided out, so thin rings lose no digits.

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.joint;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A steep taper seated by the drawbar alone, without face contact.
  *
@@ -29,13 +31,13 @@ public record TaperContact(
     double frictionCoefficient)
     implements SpindleContact {
   public TaperContact {
-    Ranges.positive("drawbarForceN", drawbarForceN);
-    Ranges.positive("taperLengthM", taperLengthM);
-    Ranges.positive("contactLengthRatio", contactLengthRatio);
-    Ranges.within("contactLengthRatio", contactLengthRatio, 0, 1);
-    Ranges.positive("halfAngleRad", halfAngleRad);
-    Ranges.within("halfAngleRad", halfAngleRad, 0, Math.PI / 4);
-    Ranges.within("frictionCoefficient", frictionCoefficient, 0, 1);
+    Require.positive("drawbarForceN", drawbarForceN);
+    Require.positive("taperLengthM", taperLengthM);
+    Require.positive("contactLengthRatio", contactLengthRatio);
+    Require.within("contactLengthRatio", contactLengthRatio, 0, 1);
+    Require.positive("halfAngleRad", halfAngleRad);
+    Require.within("halfAngleRad", halfAngleRad, 0, Math.PI / 4);
+    Require.within("frictionCoefficient", frictionCoefficient, 0, 1);
   }
 
   /**
@@ -62,10 +64,10 @@ public record TaperContact(
    * @return torque, N·m
    */
   public double frictionTorqueNm(double gaugeDiameterM) {
-    Ranges.positive("gaugeDiameterM", gaugeDiameterM);
+    Require.positive("gaugeDiameterM", gaugeDiameterM);
     double meanRadius =
         gaugeDiameterM / 2 - contactLengthRatio * taperLengthM * Math.tan(halfAngleRad) / 2;
-    Ranges.positive("mean radius of the contact in m", meanRadius);
+    Require.positive("mean radius of the contact in m", meanRadius);
     return frictionCoefficient * wedgeForceN() / Math.cos(halfAngleRad) * meanRadius;
   }
 

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.joint;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A joint that touches at its face and at two zones of its taper.
  *
@@ -27,11 +29,11 @@ public record ThreeSurfaceContact(
     double frictionCoefficient)
     implements SpindleContact {
   public ThreeSurfaceContact {
-    Ranges.positive("taperForceN", taperForceN);
-    Ranges.positive("zoneDistanceM", zoneDistanceM);
-    Ranges.positive("halfAngleRad", halfAngleRad);
-    Ranges.within("halfAngleRad", halfAngleRad, 0, Math.PI / 4);
-    Ranges.within("frictionCoefficient", frictionCoefficient, 0, 1);
+    Require.positive("taperForceN", taperForceN);
+    Require.positive("zoneDistanceM", zoneDistanceM);
+    Require.positive("halfAngleRad", halfAngleRad);
+    Require.within("halfAngleRad", halfAngleRad, 0, Math.PI / 4);
+    Require.within("frictionCoefficient", frictionCoefficient, 0, 1);
   }
 
   @Override

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.reach;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * How much of a shank sits in its holder, against how much must.
  *
@@ -9,9 +11,9 @@ package org.gaugeline.mechanics.reach;
  */
 public record MinimumInsertion(double shankDiameterM, double perDiameter, double leastM) {
   public MinimumInsertion {
-    Ranges.positive("shankDiameterM", shankDiameterM);
-    Ranges.within("perDiameter", perDiameter, 0, Double.MAX_VALUE);
-    Ranges.within("leastM", leastM, 0, Double.MAX_VALUE);
+    Require.positive("shankDiameterM", shankDiameterM);
+    Require.within("perDiameter", perDiameter, 0, Double.MAX_VALUE);
+    Require.within("leastM", leastM, 0, Double.MAX_VALUE);
   }
 
   /**

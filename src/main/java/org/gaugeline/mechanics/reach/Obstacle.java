@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.reach;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Standing material beside the tool: all that lies outside a plane face and below a level top.
  * Heights count from the tip of the tool, distances from its axis.
@@ -38,8 +40,8 @@ public record Obstacle(double distanceM, double heightM, double draftRad) {
    */
   public static Obstacle wall(
       double cutterRadiusM, double stockM, double heightM, double draftRad) {
-    Ranges.positive("cutterRadiusM", cutterRadiusM);
-    Ranges.within("stockM", stockM, 0, Double.MAX_VALUE);
+    Require.positive("cutterRadiusM", cutterRadiusM);
+    Require.within("stockM", stockM, 0, Double.MAX_VALUE);
     return new Obstacle(cutterRadiusM + stockM, heightM, draftRad);
   }
 
@@ -51,7 +53,7 @@ public record Obstacle(double distanceM, double heightM, double draftRad) {
    * @return the step
    */
   public static Obstacle step(double distanceM, double heightM) {
-    Ranges.within("distanceM", distanceM, 0, Double.MAX_VALUE);
+    Require.within("distanceM", distanceM, 0, Double.MAX_VALUE);
     return new Obstacle(distanceM, heightM, 0);
   }
 
@@ -73,7 +75,7 @@ public record Obstacle(double distanceM, double heightM, double draftRad) {
    * @return its wall at half the width
    */
   public static Obstacle slot(double widthM, double heightM) {
-    Ranges.positive("widthM", widthM);
+    Require.positive("widthM", widthM);
     return new Obstacle(widthM / 2, heightM, 0);
   }
 }

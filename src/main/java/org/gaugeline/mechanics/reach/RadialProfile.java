@@ -1,6 +1,7 @@
 package org.gaugeline.mechanics.reach;
 
 import java.util.Arrays;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Outline of a body of revolution: points (z, r) joined by straight lines, z counted along the axis
@@ -34,8 +35,8 @@ public final class RadialProfile {
               + " radii");
     }
     for (int i = 0; i < zM.length; i++) {
-      Ranges.within("zM", zM[i], i == 0 ? -Double.MAX_VALUE : zM[i - 1], Double.MAX_VALUE);
-      Ranges.within("radiusM", radiusM[i], 0, Double.MAX_VALUE);
+      Require.within("zM", zM[i], i == 0 ? -Double.MAX_VALUE : zM[i - 1], Double.MAX_VALUE);
+      Require.within("radiusM", radiusM[i], 0, Double.MAX_VALUE);
     }
     return new RadialProfile(zM.clone(), radiusM.clone());
   }

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.reach;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * Tilt of a ball-nose tool about the centre of its ball, away from a vertical wall that the ball
  * touches (3+2 axes).
@@ -24,10 +26,10 @@ public final class Tilt {
    */
   public static double cornerTiltRad(
       double ballRadiusM, double cornerRadiusM, double cornerHeightM, double clearanceM) {
-    Ranges.positive("ballRadiusM", ballRadiusM);
-    Ranges.positive("cornerRadiusM", cornerRadiusM);
-    Ranges.positive("cornerHeightM", cornerHeightM);
-    Ranges.within("clearanceM", clearanceM, 0, ballRadiusM);
+    Require.positive("ballRadiusM", ballRadiusM);
+    Require.positive("cornerRadiusM", cornerRadiusM);
+    Require.positive("cornerHeightM", cornerHeightM);
+    Require.within("clearanceM", clearanceM, 0, ballRadiusM);
     double reach = Math.hypot(cornerHeightM, cornerRadiusM);
     double sine = Math.min(1, (ballRadiusM - clearanceM) / reach);
     return Math.max(0, Math.atan2(cornerRadiusM, cornerHeightM) - Math.asin(sine));
@@ -51,9 +53,9 @@ public final class Tilt {
       double ballRadiusM,
       double wallHeightM,
       double clearanceM) {
-    Ranges.positive("ballRadiusM", ballRadiusM);
-    Ranges.within("stickOutM", stickOutM, ballRadiusM, Double.MAX_VALUE);
-    Ranges.within("clearanceM", clearanceM, 0, ballRadiusM);
+    Require.positive("ballRadiusM", ballRadiusM);
+    Require.within("stickOutM", stickOutM, ballRadiusM, Double.MAX_VALUE);
+    Require.within("clearanceM", clearanceM, 0, ballRadiusM);
     Face wall = new Face(ballRadiusM, wallHeightM - ballRadiusM, 0, 1);
     double above = stickOutM - ballRadiusM;
     if (gapM(holder, above, wall, 0) >= clearanceM) {

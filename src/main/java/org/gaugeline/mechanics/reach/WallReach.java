@@ -1,6 +1,7 @@
 package org.gaugeline.mechanics.reach;
 
 import java.util.List;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Gap between a profile and standing material, and the stick-out that gives a wanted gap.
@@ -86,7 +87,7 @@ public final class WallReach {
    */
   public static double requiredStickOutM(
       RadialProfile holder, Obstacle obstacle, double clearanceM) {
-    Ranges.within("clearanceM", clearanceM, 0, Double.MAX_VALUE);
+    Require.within("clearanceM", clearanceM, 0, Double.MAX_VALUE);
     double[] z = holder.zM;
     double[] r = holder.radiusM;
     double need = 0;

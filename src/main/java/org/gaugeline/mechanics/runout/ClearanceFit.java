@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.runout;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * A shank that can shift and tilt freely in its bore.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.runout;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 import org.gaugeline.mechanics.spread.StandardNormal;
 
 /**

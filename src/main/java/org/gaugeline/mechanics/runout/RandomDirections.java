@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.runout;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Size of the sum of plane vectors of fixed sizes in independent, uniformly random directions.

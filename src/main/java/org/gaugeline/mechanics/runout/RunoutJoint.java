@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.runout;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * What one joint adds to the runout at the tip: a parallel offset and an axis tilt.

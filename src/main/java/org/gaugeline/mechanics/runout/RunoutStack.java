@@ -1,7 +1,7 @@
 package org.gaugeline.mechanics.runout;
 
 import java.util.List;
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Runout at the tip of a stack of joints whose errors point in independent random directions.

@@ -1,6 +1,6 @@
 package org.gaugeline.mechanics.runout;
 
-import org.gaugeline.mechanics.spread.Require;
+import org.gaugeline.mechanics.Require;
 
 /**
  * Rule of thumb for tool life lost to runout: in a straight line down to a floor, for tools below a

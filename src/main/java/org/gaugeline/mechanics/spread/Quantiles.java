@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.spread;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * A positive quantity known by its 5 %, 50 % and 95 % points.
  *

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.spread;
 
+import org.gaugeline.mechanics.Require;
+
 /**
  * The normal distribution of mean 0 and standard deviation 1.
  *

@@ -164,6 +164,48 @@ class BendingModesTest {
     }
   }
 
+  /**
+   * Dunkerley over two parts, each deflecting as far as its outer end: below the finite-element
+   * frequency and the exact trace of the same chain, and not uselessly far below.
+   */
+  @Test
+  void boundFromTwoPartsIsBelowTheirFirstFrequency() {
+    long seed = 57;
+    SplittableRandom random = new SplittableRandom(seed);
+    BendingModes modes = new BendingModes();
+    for (int run = 0; run < 300; run++) {
+      double holderM = RandomChains.between(random, 0.02, 0.063);
+      double toolM = RandomChains.between(random, 0.004, 0.025);
+      List<ChainElement> stack =
+          List.of(
+              new ElasticJoint(
+                  RandomChains.between(random, 2e7, 2e8), RandomChains.between(random, 2e5, 4e6)),
+              BeamSegment.cylinder(RandomChains.between(random, 0.03, 0.2), holderM, STEEL),
+              new ElasticJoint(
+                  RandomChains.between(random, 1e7, 1e8), RandomChains.between(random, 3e3, 1e5)),
+              BeamSegment.cylinder(RandomChains.between(random, 0.01, 0.1), toolM, CARBIDE));
+      BeamChain inner = RandomChains.chain(stack.subList(0, 2));
+      BeamChain outer = RandomChains.chain(stack.subList(2, 4));
+      BeamChain whole = RandomChains.chain(stack);
+      double bound =
+          FirstFrequencyBound.ofPartsRadPerS(
+              inner.massKg(),
+              inner.massKg() * holderM * holderM / 16,
+              TipCompliance.of(inner),
+              TipCompliance.rotationRadPerNm(inner),
+              outer.massKg(),
+              outer.massKg() * toolM * toolM / 16,
+              TipCompliance.of(whole),
+              TipCompliance.rotationRadPerNm(whole));
+      double first = 2 * Math.PI * modes.firstFrequencyHz(whole);
+      assertThat(bound)
+          .as("seed %s run %s", seed, run)
+          .isLessThan(FirstFrequencyBound.angularFrequencyRadPerS(whole))
+          .isLessThan(first)
+          .isGreaterThan(0.3 * first);
+    }
+  }
+
   /** 1/Σω⁻² of a slender cantilever: the sum of β⁻⁴ over all modes is 1/12 (classical). */
   @Test
   void boundOfASlenderCantileverIsTheSumOverAllModes() {

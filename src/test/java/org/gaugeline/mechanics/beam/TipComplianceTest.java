@@ -68,6 +68,30 @@ class TipComplianceTest {
     }
   }
 
+  /** θ/M = Σ l/EI + Σ 1/k_θ, the textbook rotation of a bar under an end moment. */
+  @Test
+  void rotationUnderAnEndMoment() {
+    BeamChain jointed =
+        BeamChain.of(
+            new ElasticJoint(1e8, 1e5),
+            BeamSegment.cylinder(0.060, 0.020, STEEL),
+            new ElasticJoint(5e7, 1e4),
+            BeamSegment.cylinder(0.040, 0.010, CARBIDE));
+    double steel = 0.060 / (210e9 * Math.PI / 64 * Math.pow(0.020, 4));
+    double carbide = 0.040 / (580e9 * Math.PI / 64 * Math.pow(0.010, 4));
+    double expected = 1e-5 + steel + 1e-4 + carbide;
+    assertThat(TipCompliance.rotationRadPerNm(jointed))
+        .isCloseTo(expected, within(1e-12 * expected));
+    BeamChain cone = BeamChain.of(BeamSegment.cone(0.1, 0.04, 0.015, STEEL));
+    int slices = 100_000;
+    double sum = 0;
+    for (int i = 0; i < slices; i++) {
+      double d = 0.04 + (0.015 - 0.04) * (i + 0.5) / slices;
+      sum += 0.1 / slices / (210e9 * Math.PI / 64 * Math.pow(d, 4));
+    }
+    assertThat(TipCompliance.rotationRadPerNm(cone)).isCloseTo(sum, within(1e-8 * sum));
+  }
+
   /** C = 64 L³/(3πE d_b³ d_t), the classical closed form of a cone under an end force. */
   @Test
   void coneHasItsClosedForm() {

@@ -26,9 +26,19 @@ class ForceCorrectionsTest {
   }
 
   @Test
+  void speedFactorHasTheRecalledForm() {
+    // Paucksch et al., Zerspantechnik (memory): 2.023/vc^0.153 below, 1.380/vc^0.07 above 100
+    // m/min.
+    assertThat(ForceCorrections.speed(25.0 / 60))
+        .isCloseTo(2.023 / Math.pow(25, 0.153), within(1e-3));
+    assertThat(ForceCorrections.speed(400.0 / 60))
+        .isCloseTo(1.380 / Math.pow(400, 0.07), within(1e-3));
+  }
+
+  @Test
   void refusesStandstill() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ForceCorrections.speed(0))
-        .withMessageContaining("cuttingSpeedMPerS (0.0)");
+        .withMessageContaining("cuttingSpeedMPerS is 0.0");
   }
 }

@@ -47,7 +47,7 @@ class MillingEngagementTest {
   void refusesMoreRadialDepthThanTheCutterHas() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> MillingEngagement.down(13e-3, 12e-3))
-        .withMessageContaining("radialDepthM (0.013)");
+        .withMessageContaining("radialDepthM is 0.013");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new MillingEngagement(2, 1))
         .withMessageContaining("exitRad");

@@ -173,13 +173,13 @@ class MillingForcesTest {
   void refusesImpossibleInput() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> MillingForces.prepare(slot(30)).at(0))
-        .withMessageContaining("axialDepthM (0.0)");
+        .withMessageContaining("axialDepthM is 0.0");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SampleCuts.cutter(10, 2, 30, new EdgeShape.CornerRadius(6 * MM)))
         .withMessageContaining("radiusM");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SampleCuts.cutter(10, 0, 30))
-        .withMessageContaining("teeth (0)");
+        .withMessageContaining("teeth is 0");
   }
 
   private static MillingCut slot(double helixDeg) {

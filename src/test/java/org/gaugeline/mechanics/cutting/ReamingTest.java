@@ -43,6 +43,6 @@ class ReamingTest {
   void refusesNegativeFriction() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Reaming.loads(TWELVE, S275, -0.1))
-        .withMessageContaining("marginFrictionRatio (-0.1)");
+        .withMessageContaining("marginFrictionRatio is -0.1");
   }
 }

@@ -95,10 +95,10 @@ class SpecificForceTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SampleCuts.powerLaw(-5, 0.2, 1))
         .withMessageContaining("kc11Pa")
-        .withMessageContaining("> 0");
+        .withMessageContaining("above 0");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SampleCuts.powerLaw(2000, 1.2, 1))
-        .withMessageContaining("mc (1.2)");
+        .withMessageContaining("mc is 1.2");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SampleCuts.powerLaw(2000, 0.2, 1).specificForcePa(Double.NaN))
         .withMessageContaining("chipThicknessM");

@@ -79,6 +79,21 @@ class SpindleContactTest {
   }
 
   /**
+   * Two opposite side forces H at the ends of a contact 32.7 mm long, from axial balance by hand:
+   * 2·H·(tan α + μ) = F gives H = 10 000/(2·(7/48 + 0.15)) = 16 901 N and M = H·l_c = 552.7 N·m.
+   */
+  @Test
+  void taperOnItsTwoEnds() {
+    TaperContact taper = new TaperContact(10000, 0.0654, 0.5, STEEP, 0.15);
+    double sideForceN = 10000 / (2 * (7.0 / 48 + 0.15));
+    assertThat(sideForceN).isCloseTo(16901, within(1.0));
+    assertThat(taper.endContactMomentNm())
+        .isCloseTo(552.7, within(0.1))
+        .isCloseTo(sideForceN * 0.0327, within(1e-9));
+    assertThat(taper.openingMomentNm()).isLessThan(taper.endContactMomentNm());
+  }
+
+  /**
    * Taper 40 at 10 kN (common practice) against flange 63 at 18 kN: the trade says that the hollow
    * taper bears 30–200 % more bending (statement of the trade press, no data); three surfaces bear
    * more still.

@@ -66,6 +66,10 @@ class RunoutEffectsTest {
   void toothRunsIdleWhenRunoutExceedsItsFeed() {
     assertThat(RunoutEffects.leavesToothIdle(20e-6, 2, 19e-6)).isTrue();
     assertThat(RunoutEffects.leavesToothIdle(20e-6, 4, 19e-6)).isFalse();
+    assertThat(RunoutEffects.leavesToothIdle(49e-6, 2, 50e-6)).isFalse();
+    assertThat(RunoutEffects.leavesToothIdle(51e-6, 2, 50e-6)).isTrue();
+    assertThat(RunoutEffects.leavesToothIdle(60e-6, 4, 50e-6)).isFalse();
+    assertThat(RunoutEffects.leavesToothIdle(1, 1, 50e-6)).isFalse();
   }
 
   @Test
@@ -74,6 +78,7 @@ class RunoutEffectsTest {
     assertThat(RunoutEffects.peakForceFactor(50e-6, 50e-6, 0.25))
         .isCloseTo(Math.pow(2, 0.75), within(1e-12));
     assertThat(RunoutEffects.peakForceFactor(50e-6, 50e-6, 0)).isEqualTo(2);
+    assertThat(RunoutEffects.peakForceFactor(20e-6, 50e-6, 0)).isCloseTo(1.4, within(1e-12));
   }
 
   /**
@@ -126,6 +131,9 @@ class RunoutEffectsTest {
     assertThatThrownBy(() -> RunoutEffects.extraChipLoadM(1e-6, 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("toothCount is 0.0");
+    assertThatThrownBy(() -> RunoutEffects.extraChipLoadM(-1e-6, 4))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("tirM is -1.0E-6");
     assertThatThrownBy(() -> RunoutEffects.peakForceFactor(0, 50e-6, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("chipThicknessExponent is 1.0");

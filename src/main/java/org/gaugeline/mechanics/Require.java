@@ -1,4 +1,4 @@
-package org.gaugeline.mechanics.spread;
+package org.gaugeline.mechanics;
 
 /** Range checks that name the quantity, its value and the bound it breaks. */
 public final class Require {
@@ -64,6 +64,21 @@ public final class Require {
   public static double between(String quantity, double value, double low, double high) {
     if (!(value > low && value < high)) {
       throw outside(quantity, value, "be above " + low + " and below " + high);
+    }
+    return value;
+  }
+
+  /**
+   * Demands a count of one or more.
+   *
+   * @param quantity name of the count
+   * @param value number to check
+   * @return the value
+   * @throws IllegalArgumentException if the value is below one
+   */
+  public static int atLeastOne(String quantity, int value) {
+    if (value < 1) {
+      throw new IllegalArgumentException(quantity + " is " + value + " but must be at least 1");
     }
     return value;
   }
