@@ -84,10 +84,10 @@ final class ForceLaw {
 
   private static double compression(OperationKind kind, ReferenceData data) {
     return switch (kind) {
-      case SLOTTING -> data.practice("compressionFactorSlotting");
       case DRILLING, REAMING, TAPPING -> data.practice("compressionFactorDrilling");
       case BORING -> data.practice("compressionFactorBoring");
       case SIDE_MILLING,
+          SLOTTING,
           FACE_MILLING,
           HIGH_EFFICIENCY_MILLING,
           PROFILING,

@@ -7,6 +7,6 @@ package org.gaugeline.reference;
  * @param kind weight of the source
  * @param citation author, title, edition or date
  * @param licence terms under which the numbers are used
- * @param note transcription, validity, what to check
+ * @param note how it was taken over, validity, what to check
  */
 public record Source(String key, SourceKind kind, String citation, String licence, String note) {}
