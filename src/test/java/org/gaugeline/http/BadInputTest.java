@@ -122,6 +122,7 @@ class BadInputTest {
         "/tool/helixDeg | 69 | out-of-range",
         "/tool/fluteLengthMm | 1e-300 | out-of-range",
         "/tool/neckLengthMm | 1e-300 | out-of-range",
+        "/tool/lifeMinutes | 1e-300 | out-of-range",
         "/operation/axialDepthMm | 5e-324 | out-of-range",
         "/operation/radialDepthMm | 5e-324 | out-of-range",
         "/operation/radialDepthMm | 1e-9 | out-of-range",
