@@ -150,7 +150,10 @@ final class AssemblyWriter {
     json.writeEndObject();
   }
 
-  /** Rounded down: what is said to hold must hold when asked again. */
+  /**
+   * Rounded down: what is said to hold must hold when asked again. None of these quantities exists
+   * below 0, which says that not even the least value is safe.
+   */
   private static void limit(JsonGenerator json, String name, Limit limit) throws IOException {
     json.writeObjectFieldStart(name);
     double value = limit.value();
@@ -158,7 +161,7 @@ final class AssemblyWriter {
       json.writeBooleanField("unbounded", true);
     } else if (Double.isFinite(value)) {
       json.writeFieldName("value");
-      JsonNumbers.write(json, SixDigits.roundDown(UnitSuffix.fromSi(name, value)));
+      JsonNumbers.write(json, SixDigits.roundDown(UnitSuffix.fromSi(name, Math.max(0, value))));
     }
     if (!limit.governedBy().isEmpty()) {
       json.writeStringField("governedBy", limit.governedBy());

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Contradictions {
   private static final double LARGEST_GRADED_MM = 500;
+  private static final double LEAST_REAMED = 0.5;
   private static final double BALL_TOLERANCE = 0.01;
   private static final Set<String> HOLE_WIDENING =
       Set.of("drilling", "reaming", "boring", "tapping", "thread-milling");
@@ -32,7 +33,11 @@ final class Contradictions {
     found.cut(operation);
     found.cutAndTool(operation, tool);
     found.tool(tool);
-    found.feature(orElse(wire.feature(), WireIntent.Feature.NONE), tool);
+    WireIntent.Feature feature = orElse(wire.feature(), WireIntent.Feature.NONE);
+    found.feature(feature, tool);
+    if (!"face-milling".equals(operation.kind())) {
+      found.pocket(feature, tool);
+    }
     found.machine(orElse(wire.machine(), WireIntent.Machine.NONE));
     found.weights(orElse(wire.preferences(), WireIntent.Preferences.NONE).weights());
     StockContradictions.find(orEmpty(shop.stock()), found.faults);
@@ -73,6 +78,18 @@ final class Contradictions {
             diameter,
             "is not smaller than",
             "Nothing would be left to cut. Maybe the finished diameter was put here.");
+      }
+      if ("reaming".equals(o.kind())
+          && hollow != null
+          && diameter != null
+          && hollow < LEAST_REAMED * diameter) {
+        add(
+            "/operation/preDrilledDiameterMm",
+            hollow,
+            "/tool/diameterMm",
+            diameter,
+            "is less than half of",
+            "A reamer only widens a hole that is nearly there. Maybe the allowance was put here.");
       }
     }
   }
@@ -136,6 +153,15 @@ final class Contradictions {
               + SchemaFaults.plain(nominal)
               + " mm. Give toleranceBandUm instead.");
     }
+  }
+
+  private void pocket(WireIntent.Feature f, WireIntent.Tool t) {
+    above(
+        "/tool/diameterMm",
+        t.diameterMm(),
+        "/feature/pocketWidthMm",
+        f.pocketWidthMm(),
+        "The tool does not enter a pocket that is narrower than itself. Maybe the width was halved.");
   }
 
   private void machine(WireIntent.Machine m) {

@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Walks a body along its schema and lists every fault. Takes faulty members out of the tree as it
  * goes, so that what is left can be read and checked for contradictions.
  */
 final class FaultFinder {
+  private static final Fault UNLISTED = new Fault("", "unlisted", "Not listed.", Map.of());
+
   private final List<Fault> faults = new ArrayList<>();
 
   private FaultFinder() {}
@@ -27,11 +30,11 @@ final class FaultFinder {
   /** Whether the value may stay in the tree; an object stays, without its faulty members. */
   private boolean sound(JsonNode node, Schema schema, String pointer) {
     if (node.isNull()) {
-      faults.add(SchemaFaults.nullValue(pointer, schema));
+      add(() -> SchemaFaults.nullValue(pointer, schema));
       return false;
     }
     if (!ofKind(node, schema.kind())) {
-      faults.add(SchemaFaults.wrongType(pointer, node, schema));
+      add(() -> SchemaFaults.wrongType(pointer, node, schema));
       return false;
     }
     return switch (schema.kind()) {
@@ -57,7 +60,7 @@ final class FaultFinder {
   private boolean object(ObjectNode node, Schema schema, String pointer) {
     for (String name : schema.required()) {
       if (!node.has(name)) {
-        faults.add(SchemaFaults.required(pointer + '/' + name));
+        add(() -> SchemaFaults.required(pointer + '/' + name));
       }
     }
     Iterator<Map.Entry<String, JsonNode>> members = node.properties().iterator();
@@ -67,7 +70,7 @@ final class FaultFinder {
       String at = pointer + '/' + escaped(name);
       Schema property = schema.properties().get(name);
       if (property == null) {
-        faults.add(SchemaFaults.unknownField(at, name, schema.properties().keySet()));
+        add(() -> SchemaFaults.unknownField(at, name, schema.properties().keySet()));
         members.remove();
       } else if (!sound(member.getValue(), property, at)) {
         members.remove();
@@ -80,7 +83,7 @@ final class FaultFinder {
     Schema items = schema.items();
     int maxItems = schema.size().maxItems();
     if (node.size() > maxItems) {
-      faults.add(SchemaFaults.tooMany(pointer, node.size(), maxItems));
+      add(() -> SchemaFaults.tooMany(pointer, node.size(), maxItems));
       return false;
     }
     boolean sound = items != null;
@@ -94,7 +97,7 @@ final class FaultFinder {
     if (schema.admits(text)) {
       return true;
     }
-    faults.add(SchemaFaults.text(pointer, text, schema));
+    add(() -> SchemaFaults.text(pointer, text, schema));
     return false;
   }
 
@@ -103,8 +106,13 @@ final class FaultFinder {
     if (schema.range().holds(value)) {
       return true;
     }
-    faults.add(SchemaFaults.number(pointer, value, schema.range()));
+    add(() -> SchemaFaults.number(pointer, value, schema.range()));
     return false;
+  }
+
+  /** Faults beyond those that a problem lists are only counted: finding words for each is slow. */
+  private void add(Supplier<Fault> fault) {
+    faults.add(faults.size() < Problem.MOST_LISTED ? fault.get() : UNLISTED);
   }
 
   private static String escaped(String name) {

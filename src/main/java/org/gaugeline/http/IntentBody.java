@@ -6,11 +6,14 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.IntentFaultException;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * the body read once more as a tree, to say everything that is wrong with it.
  */
 final class IntentBody {
+  private static final String NO_NAME = "-";
+
   private final Schema schema;
   private final RecordCheck check;
   private final ObjectReader reader = StrictJson.MAPPER.readerFor(WireIntent.class);
@@ -99,6 +104,48 @@ final class IntentBody {
       } catch (IntentFaultException e) {
         faults.addAll(faultWords.faults(e.faults()));
       }
+    } else {
+      faults.addAll(unknownNames(tree, engine));
+    }
+  }
+
+  /**
+   * What the tables lack among the names that were given, told even where the rest of the body
+   * cannot be read: the names are put into the least intent.
+   */
+  private List<Fault> unknownNames(JsonNode tree, RecommendationEngine engine) {
+    ObjectNode least = StrictJson.MAPPER.createObjectNode();
+    ObjectNode workpiece = least.putObject("workpiece");
+    if (tree.path("workpiece") instanceof ObjectNode given) {
+      workpiece.setAll(given);
+    }
+    least.putObject("operation").put("kind", "side-milling");
+    least.putObject("tool").put("kind", "end-mill").put("diameterMm", 10);
+    ObjectNode machine = least.putObject("machine");
+    JsonNode spindle = tree.path("machine").get("interface");
+    if (spindle != null) {
+      machine.set("interface", spindle);
+    }
+    Set<String> absent = new HashSet<>();
+    if (!workpiece.has("material")) {
+      workpiece.put("material", NO_NAME);
+      absent.add("/workpiece/material");
+    }
+    if (!machine.has("interface")) {
+      machine.put("interface", NO_NAME);
+      absent.add("/machine/interface");
+    }
+    try {
+      engine.recommend(IntentReader.read(reader.readValue(least)));
+      return List.of();
+    } catch (IntentFaultException e) {
+      return faultWords.faults(
+          e.faults().stream()
+              .filter(fault -> fault.code().startsWith("unknown-"))
+              .filter(fault -> !absent.contains(fault.pointer()))
+              .toList());
+    } catch (IOException e) {
+      throw new IllegalStateException("what passed the schema does not bind", e);
     }
   }
 

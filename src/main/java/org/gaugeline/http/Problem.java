@@ -15,7 +15,7 @@ import java.util.Map;
 record Problem(String kind, String title, int status, String detail, List<Fault> errors) {
   static final String TYPE_PREFIX = "urn:gaugeline:problem:";
   static final String MEDIA_TYPE = "application/problem+json";
-  private static final int MOST_LISTED = 1000;
+  static final int MOST_LISTED = 1000;
 
   static Problem malformed(String detail, Map<String, Object> parameters) {
     return new Problem(

@@ -28,6 +28,9 @@ final class SchemaFaults {
   }
 
   static Fault wrongType(String pointer, JsonNode node, Schema schema) {
+    if (node.isNumber() && isNumeric(schema) && !Double.isFinite(node.doubleValue())) {
+      return number(pointer, node.doubleValue(), schema.range());
+    }
     String expected = schema.kind().words();
     String cause =
         node.isTextual() && isNumeric(schema)
@@ -139,7 +142,9 @@ final class SchemaFaults {
       return new Fault(
           pointer,
           "not-finite",
-          name + " is larger than any number that can be computed with. Maybe an exponent slipped.",
+          name
+              + " is further from 0 than any number that can be computed with. Maybe an exponent"
+              + " slipped.",
           parameters);
     }
     parameters.put("actual", value);

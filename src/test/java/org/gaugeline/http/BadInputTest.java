@@ -118,6 +118,16 @@ class BadInputTest {
         "/tool/teeth | 4.0 | wrong-type",
         "/tool/teeth | 0 | out-of-range",
         "/tool/teeth | 99999999999 | out-of-range",
+        "/tool/teeth | 1e999 | not-finite",
+        "/tool/helixDeg | 69 | out-of-range",
+        "/tool/fluteLengthMm | 1e-300 | out-of-range",
+        "/tool/neckLengthMm | 1e-300 | out-of-range",
+        "/tool/lifeMinutes | 1e-300 | out-of-range",
+        "/operation/axialDepthMm | 5e-324 | out-of-range",
+        "/operation/radialDepthMm | 5e-324 | out-of-range",
+        "/operation/radialDepthMm | 1e-9 | out-of-range",
+        "/operation/partsPerYear | 1e-300 | out-of-range",
+        "/operation/minutesPerPart | 1e-300 | out-of-range",
         "/tool/teeth | 99999999999999999999999999 | out-of-range",
         "/tool/kind | 'endmill' | unknown-value",
         "/tool/kind | 7 | wrong-type",
@@ -172,6 +182,11 @@ class BadInputTest {
             + " | /operation/radialDepthMm | /tool/diameterMm",
         "/operation | {'kind':'reaming','preDrilledDiameterMm':12}"
             + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/operation | {'kind':'reaming','preDrilledDiameterMm':0}"
+            + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/operation | {'kind':'reaming','preDrilledDiameterMm':0.2}"
+            + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/feature | {'pocketWidthMm':6} | /tool/diameterMm | /feature/pocketWidthMm",
         "/machine | {'interface':'BT40','toolChanger':{'maxDiameterMm':100,'maxDiameterNeighboursEmptyMm':80}}"
             + " | /machine/toolChanger/maxDiameterMm | /machine/toolChanger/maxDiameterNeighboursEmptyMm"
       })
@@ -215,6 +230,20 @@ class BadInputTest {
                 .replace("{\"kind\":\"side", "{\"stage\":\"ruffing\",\"kind\":\"side"));
     assertThat(Problems.problem(response).path("errors").findValuesAsText("code"))
         .containsExactlyInAnyOrder("unknown-value", "unknown-material", "unknown-interface");
+  }
+
+  /** Names are looked up even where the rest of the body cannot be read. */
+  @Test
+  void addsUnknownNamesToFaultsOfOtherMembers() {
+    Response response =
+        post(
+            json(LEAST)
+                .replace("C45", "C4X")
+                .replace("BT40", "BT4")
+                .replace("\"diameterMm\":12", "\"diameterMm\":-1"));
+    assertThat(Problems.problem(response).path("errors").findValuesAsText("pointer"))
+        .containsExactlyInAnyOrder("/workpiece/material", "/machine/interface", "/tool/diameterMm");
+    assertThat(Problems.problem(post("{}")).path("errors")).hasSize(4);
   }
 
   @Test

@@ -70,6 +70,27 @@ class HttpContractTest {
     }
   }
 
+  /** A tool too short for any holder: no stick-out leaves enough of it in the bore. */
+  @Test
+  void writesNoLimitBelowZero() {
+    Response response =
+        post(
+            """
+            {"workpiece": {"material": "42CrMo4"}, "operation": {"kind": "side-milling"},
+             "tool": {"kind": "end-mill", "diameterMm": 12, "overallLengthMm": 20},
+             "machine": {"interface": "HSK-A63"}}
+            """);
+    JsonNode flagged = ContractSchemas.parse(response.asString()).path("flagged");
+    assertThat(flagged).isNotEmpty();
+    for (JsonNode assembly : flagged) {
+      assertThat(assembly.path("limits"))
+          .allSatisfy(
+              limit ->
+                  assertThat(limit.path("value").asDouble(0)).as(limit.toString()).isNotNegative());
+      assertThat(assembly.at("/limits/stickOutMm/value").asDouble(-1)).isZero();
+    }
+  }
+
   @Test
   void listsEveryKindOfCatalogueEntry() {
     Map<String, String> kinds =
