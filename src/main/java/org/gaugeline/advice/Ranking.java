@@ -81,9 +81,17 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
     Comparator<Weighed> shorter =
         Comparator.comparingDouble(w -> w.candidate().holder().projectionM());
     return standing
+        .thenComparing(Ranking::nearness)
         .thenComparing(chosen)
         .thenComparing(shorter)
         .thenComparing(w -> w.candidate().holder().ref());
+  }
+
+  /** Among those that fail, the one that comes nearest is the best; price does not mend it. */
+  private static double nearness(Weighed weighed) {
+    return weighed.appraisal().standing() == Standing.UNSUITABLE
+        ? -Math.min(1, weighed.appraisal().leastMedianRatio())
+        : 0;
   }
 
   /** Scores closer than this are one score: the models do not tell them apart. */

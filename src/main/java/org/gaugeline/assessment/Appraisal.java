@@ -104,6 +104,15 @@ public final class Appraisal {
     return all;
   }
 
+  /** Capacity over demand of the tightest margin at the median: how near a losing one comes. */
+  public double leastMedianRatio() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Margin margin : margins) {
+      least = Math.min(least, margin.medianRatio());
+    }
+    return least;
+  }
+
   /** What the assembly loses by: the failed gate or the criterion with the least score. */
   public Criterion weakest() {
     for (Gate gate : gates) {

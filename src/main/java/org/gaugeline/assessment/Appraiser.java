@@ -58,7 +58,7 @@ public final class Appraiser {
         assembly.insertionM(),
         body.noseDiameterM(),
         mass,
-        moment);
+        Math.abs(moment));
   }
 
   private void runout(RunoutModel runout, Body body, List<Margin> margins) {

@@ -30,14 +30,15 @@ record CutForces(
     double feedForceN,
     double wallNormalForceN) {
 
-  /** Forces at a share of the way to another cut of the same depth, 0 here to 1 there. */
-  CutForces towards(CutForces other, double share) {
+  /**
+   * Forces at a share of the way to another cut of the same depth, 0 here to 1 there.
+   *
+   * @param spreadThere their spread, which bends too sharply to be taken linearly
+   */
+  CutForces towards(CutForces other, double share, Spread spreadThere) {
     return new CutForces(
         axialDepthM,
-        new Spread(
-            mix(spread.p05(), other.spread.p05(), share),
-            1,
-            mix(spread.p95(), other.spread.p95(), share)),
+        spreadThere,
         mix(torqueNm, other.torqueNm, share),
         mix(peakTorqueNm, other.peakTorqueNm, share),
         mix(peakTangentialForceN, other.peakTangentialForceN, share),

@@ -14,11 +14,11 @@ final class FeedLimit {
 
   private static final double LOG_STEP = Math.log(128) / STEPS;
 
-  /** Forces are computed at every 32nd step, 16 % apart in feed, and lie nearly on a line. */
-  private static final int NODE_STEPS = 32;
+  /** Forces are computed at every sixteenth step, 8 % apart in feed, and lie nearly on a line. */
+  private static final int NODE_STEPS = 16;
 
   /** What that line may promise too much where the force law bends. */
-  private static final double INTERPOLATION_SHARE = 0.994;
+  private static final double INTERPOLATION_SHARE = 0.995;
 
   private static final double FORCE_EXPONENT = 0.8;
 
@@ -88,7 +88,7 @@ final class FeedLimit {
     }
     double low = feedM(below);
     double share = (feedM(step) - low) / (feedM(below + NODE_STEPS) - low);
-    return node(below).towards(node(below + NODE_STEPS), share);
+    return node(below).towards(node(below + NODE_STEPS), share, context.forceSpreadAt(feedM(step)));
   }
 
   private CutForces node(int step) {

@@ -18,6 +18,7 @@ import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankSize;
+import org.gaugeline.reference.Spread;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -250,6 +251,12 @@ public final class JobContext {
         forces.wallNormalForceN(),
         forces.slipForceN(),
         List.copyOf(basis));
+  }
+
+  /** Spread of the cutting force at another feed: the chip is as many times thicker as the feed. */
+  Spread forceSpreadAt(double feedPerToothM) {
+    double chip = cut.meanChipThicknessM() * feedPerToothM / job.operation().feedPerToothM();
+    return ForceLaw.spread(job, models.values(), chip);
   }
 
   /** What the job asks of any assembly. */

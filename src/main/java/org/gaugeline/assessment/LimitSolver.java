@@ -54,6 +54,9 @@ public final class LimitSolver {
     double flute = context.job.tool().fluteLengthM();
     double feed = context.job.operation().feedPerToothM();
     double deepest = Math.min(flute, deepestAssumedM(held.assembly().stickOutM()));
+    if (deepest <= 0) {
+      return new Limit(0, "assumed-feature-depth");
+    }
     return search(
         deepest,
         deepest < flute ? "assumed-feature-depth" : "flute-length",
@@ -171,6 +174,10 @@ public final class LimitSolver {
     double now = appraisal.assembly().stickOutM();
     if (longest <= now) {
       return new Limit(longest, Pair.INSERTION.id());
+    }
+    String failing = stickOutFault(appraisal);
+    if (failing != null) {
+      return new Limit(0, failing); // the stick-out stands at its least already
     }
     Appraiser appraiser = new Appraiser(context);
     return searchBetween(

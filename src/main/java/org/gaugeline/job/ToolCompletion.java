@@ -36,7 +36,7 @@ final class ToolCompletion {
             size.diameterM(),
             "next-standard-shank",
             size.sourceKey());
-    double flute = flute(asked, diameter, assumptions);
+    double flute = flute(intent, diameter, assumptions);
     double neckLength = asked.neckLengthM() == null ? flute : Math.max(flute, asked.neckLengthM());
     double neckDiameter =
         asked.neckDiameterM() != null
@@ -109,11 +109,17 @@ final class ToolCompletion {
             data.practiceRow("usualLifeS").sourceKey()));
   }
 
-  private double flute(Intent.Tool asked, double diameter, Assumptions assumptions) {
+  private double flute(Intent intent, double diameter, Assumptions assumptions) {
+    Intent.Tool asked = intent.tool();
+    Double depth = intent.feature().depthM();
     double usual =
         diameter
             * data.practice(
                 isHoleTool(asked.kind()) ? "holeFluteLengthPerDiameter" : "fluteLengthPerDiameter");
+    if (depth != null && isHoleTool(asked.kind())) {
+      // a hole tool is chosen for its hole: no longer than it needs to be
+      usual = Math.min(usual, depth + diameter);
+    }
     double room = asked.overallLengthM() == null ? usual : asked.overallLengthM() / 2;
     return assumptions.given(
         asked.fluteLengthM(),
