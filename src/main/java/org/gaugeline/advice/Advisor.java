@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import org.gaugeline.assembly.Candidate;
 import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assembly.HolderBody;
@@ -21,6 +22,7 @@ import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The story of one recommendation: complete the intent, find the loads and what they demand,
@@ -31,7 +33,10 @@ public final class Advisor {
   private final Candidates candidates;
   private final ReferenceData data;
   private final Models models;
-  private final IdentityHashMap<HolderBody, Body> bodies = new IdentityHashMap<>();
+
+  /** Bodies of the catalogue, each prepared when it is first weighed: most never are. */
+  private final IdentityHashMap<HolderBody, AtomicReference<@Nullable Body>> bodies =
+      new IdentityHashMap<>();
 
   public Advisor(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
@@ -39,7 +44,7 @@ public final class Advisor {
     this.candidates = new Candidates(data, catalogue);
     this.models = new Models(data);
     for (HolderBody holder : catalogue.byRef().values()) {
-      bodies.put(holder, Body.prepare(holder, models.steel()));
+      bodies.put(holder, new AtomicReference<>());
     }
   }
 
@@ -83,7 +88,16 @@ public final class Advisor {
   }
 
   private Body body(HolderBody holder) {
-    Body prepared = bodies.get(holder);
-    return prepared == null ? Body.prepare(holder, models.steel()) : prepared;
+    AtomicReference<@Nullable Body> kept = bodies.get(holder);
+    if (kept == null) {
+      return Body.prepare(holder, models.steel());
+    }
+    Body prepared = kept.get();
+    if (prepared == null) {
+      // two threads may both prepare it; they come to the same
+      prepared = Body.prepare(holder, models.steel());
+      kept.set(prepared);
+    }
+    return prepared;
   }
 }
