@@ -38,8 +38,8 @@ public final class Completion {
   /**
    * Completes an intent.
    *
-   * @throws IntentFaultException with every fault when a name is unknown or the intent contradicts
-   *     itself
+   * @throws IntentFaultException with every fault when a name is unknown or a hardness is none of
+   *     the material's; members that contradict each other were refused by the edge
    */
   public Job complete(Intent intent) {
     List<IntentFault> faults = new ArrayList<>();
@@ -54,7 +54,6 @@ public final class Completion {
               Map.of("actual", intent.machine().interfaceId())));
     }
     checkFamilies(intent, faults);
-    Contradictions.check(intent, faults);
     if (!faults.isEmpty() || spindle == null) {
       throw new IntentFaultException(faults);
     }

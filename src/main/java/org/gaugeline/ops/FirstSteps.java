@@ -15,7 +15,7 @@ public class FirstSteps {
       """
       <!doctype html>
       <html lang="en">
-      <head><meta charset="utf-8"><title>Gaugeline</title></head>
+      <head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Gaugeline</title></head>
       <body>
       <h1>Gaugeline</h1>
       <p>Computes what a cut asks of a tool holder and what each tool-holder assembly can give.</p>
