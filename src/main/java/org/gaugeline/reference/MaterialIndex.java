@@ -8,12 +8,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds materials by id or alias as people type them: case, blanks and punctuation do not matter.
+ * Finds materials by id or alias as people type them: case, blanks, punctuation and a standard's
+ * name in front (EN, DIN, AISI, UNS …) do not matter.
  */
 public final class MaterialIndex {
+  private static final Pattern STANDARD =
+      Pattern.compile("(?:(?:aisi|sae|uns|astm|din|en|jis)(?:[^\\p{L}\\p{N}]+|(?=\\p{N})))+");
+
   private final Map<String, Material> bySpelling;
 
   private MaterialIndex(Map<String, Material> bySpelling) {
@@ -60,10 +66,14 @@ public final class MaterialIndex {
     return List.copyOf(ids.subList(0, Math.min(count, ids.size())));
   }
 
-  /** Lower case, letters and digits only. */
+  /** Lower case, letters and digits only, without a standard's name in front. */
   static String spelling(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    Matcher standard = STANDARD.matcher(lower);
+    int from = standard.lookingAt() && standard.end() < lower.length() ? standard.end() : 0;
     StringBuilder kept = new StringBuilder(name.length());
-    name.toLowerCase(Locale.ROOT)
+    lower
+        .substring(from)
         .codePoints()
         .filter(Character::isLetterOrDigit)
         .forEach(kept::appendCodePoint);

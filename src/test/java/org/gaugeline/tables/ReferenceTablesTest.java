@@ -52,7 +52,7 @@ class ReferenceTablesTest {
 
   @Test
   void materialsCoverEveryGroup() {
-    assertThat(DATA.materials()).hasSizeGreaterThanOrEqualTo(30);
+    assertThat(DATA.materials()).hasSizeGreaterThanOrEqualTo(64);
     for (IsoGroup group : IsoGroup.values()) {
       assertThat(DATA.materials().values()).as(group.id()).anyMatch(m -> m.isoGroup() == group);
     }
