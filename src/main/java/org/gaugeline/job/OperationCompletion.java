@@ -2,6 +2,7 @@ package org.gaugeline.job;
 
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.IsoGroup;
+import org.gaugeline.reference.Material;
 import org.gaugeline.reference.MillingDirection;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
@@ -55,7 +56,7 @@ public final class OperationCompletion {
                 "usual-for-operation",
                 "cutting-practice");
     StartingValue start = start(workpiece, tool);
-    double speed = spindleSpeed(asked, tool, machine, start, assumptions);
+    double speed = spindleSpeed(asked, workpiece, tool, machine, start, assumptions);
     return new Job.Operation(
         kind,
         stage,
@@ -167,6 +168,7 @@ public final class OperationCompletion {
 
   private double spindleSpeed(
       Intent.Operation asked,
+      Job.Workpiece workpiece,
       Job.Tool tool,
       Job.Machine machine,
       StartingValue start,
@@ -177,7 +179,8 @@ public final class OperationCompletion {
     if (asked.cuttingSpeedMPerS() != null) {
       return asked.cuttingSpeedMPerS() / (tool.diameterM() / 2);
     }
-    double wanted = start.cuttingSpeedMPerS() / (tool.diameterM() / 2);
+    double cuttingSpeed = start.cuttingSpeedMPerS() * shareForHardness(workpiece);
+    double wanted = cuttingSpeed / (tool.diameterM() / 2);
     double top =
         Math.min(machine.maxSpindleSpeedRadPerS(), tool.maxSpindleSpeedRadPerS())
             * data.practice("startSpeedShareOfTop");
@@ -185,9 +188,25 @@ public final class OperationCompletion {
     assumptions.assume(
         "/operation/cuttingSpeedMPerMin",
         speed * tool.diameterM() / 2,
-        speed < wanted ? "held-by-top-speed" : START,
+        speed < wanted
+            ? "held-by-top-speed"
+            : cuttingSpeed < start.cuttingSpeedMPerS() ? "lowered-for-hardness" : START,
         start.sourceKey());
     return speed;
+  }
+
+  /**
+   * Share of the starting speed that a workpiece harder than its reference state bears: (HB₀/HB)^k.
+   * A softer one is given no more than the starting value, which was not chosen for it.
+   */
+  private double shareForHardness(Job.Workpiece workpiece) {
+    Material material = workpiece.material();
+    if (material == null || workpiece.hardnessHb() <= material.hardnessHb()) {
+      return 1;
+    }
+    return Math.pow(
+        material.hardnessHb() / workpiece.hardnessHb(),
+        data.practice("startSpeedHardnessExponent"));
   }
 
   private double feedPerTooth(

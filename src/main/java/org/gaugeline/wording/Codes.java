@@ -94,6 +94,7 @@ public final class Codes {
           "tool-diameter",
           "tolerance-table",
           "held-by-top-speed",
+          "lowered-for-hardness",
           "starting-value",
           "plain-shank",
           "next-standard-shank",

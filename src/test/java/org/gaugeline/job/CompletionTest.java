@@ -86,6 +86,36 @@ class CompletionTest {
         .containsOnly("/workpiece/kc11NPerMm2", "/workpiece/mc", "/feature/toleranceBandUm");
   }
 
+  /**
+   * Henkin and Datsko, Trans. ASME J. Eng. Ind. 85 (1963), recalled: speed for the same life goes
+   * with 1/HB. 42CrMo4 stands in the table with 290 HB.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "200, 120, starting-value",
+    "290, 120, starting-value",
+    "348, 100, lowered-for-hardness",
+    "400, 87, lowered-for-hardness"
+  })
+  void startingSpeedFallsWithHardnessAboveTheReferenceState(
+      double hardnessHb, double metresPerMinute, String reason) {
+    Job job = complete(LEAST.with("/workpiece/hardnessHb", hardnessHb));
+    assertThat(job.operation().cuttingSpeedMPerS() * 60)
+        .isCloseTo(metresPerMinute, within(1e-9 * metresPerMinute));
+    assertThat(job.assumptions())
+        .filteredOn(a -> a.pointer().equals("/operation/cuttingSpeedMPerMin"))
+        .extracting(Assumption::reason)
+        .containsExactly(reason);
+  }
+
+  @Test
+  void aGivenSpeedStandsWhateverTheHardness() {
+    Job job =
+        complete(
+            LEAST.with("/workpiece/hardnessHb", 400).with("/operation/cuttingSpeedMPerMin", 150));
+    assertThat(job.operation().cuttingSpeedMPerS()).isCloseTo(2.5, within(1e-9));
+  }
+
   @Test
   void ownConstantsReplaceTheTables() {
     Job job = complete(LEAST.with("/workpiece/kc11NPerMm2", 2500).with("/workpiece/mc", 0.26));

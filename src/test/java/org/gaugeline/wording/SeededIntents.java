@@ -1,5 +1,6 @@
 package org.gaugeline.wording;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.gaugeline.job.Intent;
@@ -8,6 +9,7 @@ import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.Material;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankCondition;
@@ -20,12 +22,13 @@ import org.jspecify.annotations.Nullable;
 /** Intents of every kind from a seed: sensible, rash and sparse ones. */
 final class SeededIntents {
   private final SplittableRandom random;
-  private final List<String> materials;
+  private final List<Material> materials;
   private final List<String> interfaces;
 
   SeededIntents(long seed, ReferenceData data) {
     this.random = new SplittableRandom(seed);
-    this.materials = data.materials().keySet().stream().sorted().toList();
+    this.materials =
+        data.materials().values().stream().sorted(Comparator.comparing(Material::id)).toList();
     this.interfaces = data.interfaces().keySet().stream().sorted().toList();
   }
 
@@ -36,14 +39,23 @@ final class SeededIntents {
     return new Intent(
         null,
         random.nextBoolean() ? TextUnits.METRIC : TextUnits.INCH,
-        new Intent.Workpiece(
-            materials.get(random.nextInt(materials.size())), null, null, null, null, null),
+        workpiece(materials.get(random.nextInt(materials.size()))),
         operation(kind, diameterM),
         feature(diameterM),
         tool(tool, diameterM),
         machine(),
         shop(),
         new Intent.Preferences(null, null, null, null, null, null, null, null));
+  }
+
+  private Intent.Workpiece workpiece(Material material) {
+    return new Intent.Workpiece(
+        material.id(),
+        maybe(between(material.minHardnessHb(), material.maxHardnessHb())),
+        null,
+        null,
+        null,
+        null);
   }
 
   private ToolKind toolFor(OperationKind kind) {
