@@ -1,7 +1,5 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.Locale;
 import org.gaugeline.advice.Economics;
 import org.gaugeline.advice.RankedAssembly;
@@ -31,12 +29,12 @@ final class AssemblyWriter {
     this.reasons = reasons;
   }
 
-  void write(JsonGenerator json, RankedAssembly a, Job job) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("id", a.id());
-    json.writeNumberField("rank", a.rank());
-    json.writeStringField("family", a.assembly().holder().family().id());
-    json.writeStringField("standing", a.standing().id());
+  void write(JsonBytes json, RankedAssembly a, Job job) {
+    json.object();
+    json.text("id", a.id());
+    json.whole("rank", a.rank());
+    json.text("family", a.assembly().holder().family().id());
+    json.text("standing", a.standing().id());
     components(json, a.assembly().holder(), job);
     scores(json, a.scores());
     probability(json, a.probability());
@@ -47,151 +45,151 @@ final class AssemblyWriter {
     economics(json, a.economics(), job);
     reasons.reasons(json, a.reasons(), job);
     reasons.cautions(json, a.cautions(), job);
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void components(JsonGenerator json, HolderBody holder, Job job)
-      throws IOException {
-    json.writeArrayFieldStart("components");
-    json.writeStartObject();
-    json.writeStringField("role", "holder");
-    json.writeStringField("ref", holder.ref());
-    json.writeStringField("origin", holder.origin().name().toLowerCase(Locale.ROOT));
-    json.writeStringField("family", holder.family().id());
-    json.writeStringField("interface", holder.spindleInterface().id());
-    JsonNumbers.member(json, "boreMm", holder.boreM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "projectionMm", holder.projectionM(), UnitSuffix.MM);
-    json.writeBooleanField("faceContact", holder.faceContact());
-    json.writeBooleanField("throughCoolant", holder.throughCoolant());
-    JsonNumbers.member(json, "price", holder.price());
-    json.writeStringField("source", holder.sourceKey());
-    json.writeEndObject();
+  private static void components(JsonBytes json, HolderBody holder, Job job) {
+    json.array("components");
+    json.object();
+    json.text("role", "holder");
+    json.text("ref", holder.ref());
+    json.text("origin", holder.origin().name().toLowerCase(Locale.ROOT));
+    json.text("family", holder.family().id());
+    json.text("interface", holder.spindleInterface().id());
+    json.number("boreMm", holder.boreM(), UnitSuffix.MM);
+    json.number("projectionMm", holder.projectionM(), UnitSuffix.MM);
+    json.flag("faceContact", holder.faceContact());
+    json.flag("throughCoolant", holder.throughCoolant());
+    json.number("price", holder.price());
+    json.text("source", holder.sourceKey());
+    json.endObject();
     ColletSize collet = holder.colletSize();
     if (collet != null) {
-      json.writeStartObject();
-      json.writeStringField("role", "collet");
-      json.writeStringField("ref", collet.id());
-      JsonNumbers.member(json, "boreMm", job.tool().shankDiameterM(), UnitSuffix.MM);
-      json.writeStringField("source", collet.sourceKey());
-      json.writeEndObject();
+      json.object();
+      json.text("role", "collet");
+      json.text("ref", collet.id());
+      json.number("boreMm", job.tool().shankDiameterM(), UnitSuffix.MM);
+      json.text("source", collet.sourceKey());
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  static void scores(JsonGenerator json, Scores s) throws IOException {
-    json.writeObjectFieldStart("scores");
-    JsonNumbers.member(json, "accuracy", s.accuracy());
-    JsonNumbers.member(json, "grip", s.grip());
-    JsonNumbers.member(json, "reach", s.reach());
-    JsonNumbers.member(json, "speed", s.speed());
-    JsonNumbers.member(json, "overall", s.overall());
-    json.writeEndObject();
+  static void scores(JsonBytes json, Scores s) {
+    json.object("scores");
+    json.number("accuracy", s.accuracy());
+    json.number("grip", s.grip());
+    json.number("reach", s.reach());
+    json.number("speed", s.speed());
+    json.number("overall", s.overall());
+    json.endObject();
   }
 
-  private static void probability(JsonGenerator json, Probability p) throws IOException {
-    json.writeObjectFieldStart("probability");
-    JsonNumbers.member(json, "accuracy", p.accuracy());
-    JsonNumbers.member(json, "grip", p.grip());
-    JsonNumbers.member(json, "reach", p.reach());
-    JsonNumbers.member(json, "speed", p.speed());
-    JsonNumbers.member(json, "all", p.all());
-    json.writeEndObject();
+  private static void probability(JsonBytes json, Probability p) {
+    json.object("probability");
+    json.number("accuracy", p.accuracy());
+    json.number("grip", p.grip());
+    json.number("reach", p.reach());
+    json.number("speed", p.speed());
+    json.number("all", p.all());
+    json.endObject();
   }
 
-  private static void geometry(JsonGenerator json, Geometry g) throws IOException {
-    json.writeObjectFieldStart("geometry");
-    JsonNumbers.member(json, "gaugeLengthMm", g.gaugeLengthM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "stickOutMm", g.stickOutM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "insertionDepthMm", g.insertionDepthM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "noseDiameterMm", g.noseDiameterM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "massKg", g.massKg());
-    JsonNumbers.member(json, "momentNm", g.momentNm());
-    json.writeEndObject();
+  private static void geometry(JsonBytes json, Geometry g) {
+    json.object("geometry");
+    json.number("gaugeLengthMm", g.gaugeLengthM(), UnitSuffix.MM);
+    json.number("stickOutMm", g.stickOutM(), UnitSuffix.MM);
+    json.number("insertionDepthMm", g.insertionDepthM(), UnitSuffix.MM);
+    json.number("noseDiameterMm", g.noseDiameterM(), UnitSuffix.MM);
+    json.number("massKg", g.massKg());
+    json.number("momentNm", g.momentNm());
+    json.endObject();
   }
 
-  private static void predicted(JsonGenerator json, Predicted p) throws IOException {
-    json.writeObjectFieldStart("predicted");
-    json.writeObjectFieldStart("runoutAtTipUm");
-    JsonNumbers.member(json, "median", p.runoutMedianM(), UnitSuffix.UM);
-    JsonNumbers.member(json, "p95", p.runoutP95M(), UnitSuffix.UM);
-    JsonNumbers.member(json, "worst", p.runoutWorstM(), UnitSuffix.UM);
-    json.writeEndObject();
-    json.writeObjectFieldStart("gripTorqueNm");
-    JsonNumbers.member(json, "median", p.gripTorqueMedianNm());
-    JsonNumbers.member(json, "p05", p.gripTorqueP05Nm());
-    json.writeEndObject();
-    json.writeObjectFieldStart("axialHoldN");
-    JsonNumbers.member(json, "median", p.axialHoldMedianN());
-    JsonNumbers.member(json, "p05", p.axialHoldP05N());
-    json.writeEndObject();
-    JsonNumbers.member(json, "tipComplianceUmPerN", p.tipComplianceMPerN(), UnitSuffix.UM_PER_N);
-    JsonNumbers.member(json, "deflectionUm", p.deflectionM(), UnitSuffix.UM);
-    json.writeArrayFieldStart("naturalFrequenciesHz");
+  private static void predicted(JsonBytes json, Predicted p) {
+    json.object("predicted");
+    json.object("runoutAtTipUm");
+    json.number("median", p.runoutMedianM(), UnitSuffix.UM);
+    json.number("p95", p.runoutP95M(), UnitSuffix.UM);
+    json.number("worst", p.runoutWorstM(), UnitSuffix.UM);
+    json.endObject();
+    json.object("gripTorqueNm");
+    json.number("median", p.gripTorqueMedianNm());
+    json.number("p05", p.gripTorqueP05Nm());
+    json.endObject();
+    json.object("axialHoldN");
+    json.number("median", p.axialHoldMedianN());
+    json.number("p05", p.axialHoldP05N());
+    json.endObject();
+    json.number("tipComplianceUmPerN", p.tipComplianceMPerN(), UnitSuffix.UM_PER_N);
+    json.number("deflectionUm", p.deflectionM(), UnitSuffix.UM);
+    json.array("naturalFrequenciesHz");
     for (double frequencyHz : p.naturalFrequenciesHz()) {
-      JsonNumbers.write(json, SixDigits.round(frequencyHz));
+      json.number(frequencyHz);
     }
-    json.writeEndArray();
-    JsonNumbers.member(json, "dampingRatio", p.dampingRatio());
-    JsonNumbers.member(json, "bendingMomentUse", p.bendingMomentUse());
-    JsonNumbers.member(json, "balanceGradeReached", p.balanceGradeReachedMPerS() * MM_PER_M);
-    JsonNumbers.member(json, "toolLifeFactor", p.toolLifeFactor());
-    json.writeEndObject();
+    json.endArray();
+    json.number("dampingRatio", p.dampingRatio());
+    json.number("bendingMomentUse", p.bendingMomentUse());
+    json.number("balanceGradeReached", p.balanceGradeReachedMPerS() * MM_PER_M);
+    json.number("toolLifeFactor", p.toolLifeFactor());
+    json.endObject();
   }
 
-  private static void limits(JsonGenerator json, Limits l) throws IOException {
-    json.writeObjectFieldStart("limits");
-    limit(json, "spindleSpeedRpm", l.spindleSpeedRadPerS());
-    limit(json, "torqueNm", l.torqueNm());
-    limit(json, "axialForceN", l.axialForceN());
-    limit(json, "axialDepthMm", l.axialDepthM());
-    limit(json, "feedPerToothMm", l.feedPerToothM());
-    limit(json, "stickOutMm", l.stickOutM());
-    limit(json, "featureDepthMm", l.featureDepthM());
-    json.writeEndObject();
+  private static void limits(JsonBytes json, Limits l) {
+    json.object("limits");
+    limit(json, "spindleSpeedRpm", l.spindleSpeedRadPerS(), UnitSuffix.RPM);
+    limit(json, "torqueNm", l.torqueNm(), UnitSuffix.NM);
+    limit(json, "axialForceN", l.axialForceN(), UnitSuffix.N);
+    limit(json, "axialDepthMm", l.axialDepthM(), UnitSuffix.MM);
+    limit(json, "feedPerToothMm", l.feedPerToothM(), UnitSuffix.MM);
+    limit(json, "stickOutMm", l.stickOutM(), UnitSuffix.MM);
+    limit(json, "featureDepthMm", l.featureDepthM(), UnitSuffix.MM);
+    json.endObject();
   }
 
   /**
    * Rounded down: what is said to hold must hold when asked again. None of these quantities exists
    * below 0, which says that not even the least value is safe.
    */
-  private static void limit(JsonGenerator json, String name, Limit limit) throws IOException {
-    json.writeObjectFieldStart(name);
+  private static void limit(JsonBytes json, String name, Limit limit, UnitSuffix unit) {
+    json.object(name);
     double value = limit.value();
     if (value == Double.POSITIVE_INFINITY) {
-      json.writeBooleanField("unbounded", true);
+      json.flag("unbounded", true);
     } else if (Double.isFinite(value)) {
-      json.writeFieldName("value");
-      JsonNumbers.write(json, SixDigits.roundDown(UnitSuffix.fromSi(name, Math.max(0, value))));
+      json.number("value", SixDigits.roundDown(unit.fromSi(Math.max(0, value))));
     }
     if (!limit.governedBy().isEmpty()) {
-      json.writeStringField("governedBy", limit.governedBy());
+      json.text("governedBy", limit.governedBy());
     }
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private void setUp(JsonGenerator json, RankedAssembly a, Job job) throws IOException {
-    json.writeArrayFieldStart("setUp");
+  private void setUp(JsonBytes json, RankedAssembly a, Job job) {
+    json.array("setUp");
     for (SetUpStep step : a.setUp()) {
-      json.writeStartObject();
-      json.writeStringField("code", step.code());
-      json.writeStringField("step", words.setUp(step, job));
-      JsonNumbers.member(json, "value", step.measure().fromSi(step.value()));
+      json.object();
+      json.text("code", step.code());
+      json.startText("step");
+      words.setUp(json, step, job);
+      json.endText();
+      json.number("value", step.measure().fromSi(step.value()));
       if (Double.isFinite(step.value()) && !step.measure().unit().isEmpty()) {
-        json.writeStringField("unit", step.measure().unit());
+        json.text("unit", step.measure().unit());
       }
-      json.writeEndObject();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private static void economics(JsonGenerator json, Economics e, Job job) throws IOException {
-    json.writeObjectFieldStart("economics");
-    json.writeStringField("currency", job.shop().currency());
-    JsonNumbers.member(json, "price", e.price());
-    json.writeBooleanField("owned", e.owned());
-    JsonNumbers.member(json, "edgeCostPerPart", e.edgeCostPerPart());
-    JsonNumbers.member(json, "holderCostPerPart", e.holderCostPerPart());
-    JsonNumbers.member(json, "costPerPart", e.costPerPart());
-    json.writeEndObject();
+  private static void economics(JsonBytes json, Economics e, Job job) {
+    json.object("economics");
+    json.text("currency", job.shop().currency());
+    json.number("price", e.price());
+    json.flag("owned", e.owned());
+    json.number("edgeCostPerPart", e.edgeCostPerPart());
+    json.number("holderCostPerPart", e.holderCostPerPart());
+    json.number("costPerPart", e.costPerPart());
+    json.endObject();
   }
 }

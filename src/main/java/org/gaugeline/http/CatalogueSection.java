@@ -1,24 +1,23 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonEncoding;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /** One kind of catalogue entry: the whole list, and entries by id. */
 final class CatalogueSection<T> {
+  private static final int USUAL_BYTES = 16 * 1024;
+
   private final String kind;
   private final String referenceVersion;
   private final Map<String, T> byId;
-  private final CatalogueEntryWriter<T> writer;
+  private final BiConsumer<JsonBytes, T> writer;
 
   CatalogueSection(
-      String kind, String referenceVersion, Map<String, T> byId, CatalogueEntryWriter<T> writer) {
+      String kind, String referenceVersion, Map<String, T> byId, BiConsumer<JsonBytes, T> writer) {
     this.kind = kind;
     this.referenceVersion = referenceVersion;
     this.byId = byId;
@@ -40,15 +39,15 @@ final class CatalogueSection<T> {
   TaggedDocument list(Collection<T> entries, boolean truncated) {
     return document(
         json -> {
-          json.writeStringField("referenceVersion", referenceVersion);
-          json.writeArrayFieldStart("items");
+          json.text("referenceVersion", referenceVersion);
+          json.array("items");
           for (T entry : entries) {
-            json.writeStartObject();
-            writer.write(json, entry);
-            json.writeEndObject();
+            json.object();
+            writer.accept(json, entry);
+            json.endObject();
           }
-          json.writeEndArray();
-          json.writeBooleanField("truncated", truncated);
+          json.endArray();
+          json.flag("truncated", truncated);
         });
   }
 
@@ -62,7 +61,7 @@ final class CatalogueSection<T> {
     if (entry == null) {
       throw new ProblemException(unknown(id));
     }
-    return document(json -> writer.write(json, entry));
+    return document(json -> writer.accept(json, entry));
   }
 
   private Problem unknown(String id) {
@@ -76,20 +75,11 @@ final class CatalogueSection<T> {
     return Problem.notFound(detail, List.of(new Fault("", "unknown-name", detail, parameters)));
   }
 
-  private static TaggedDocument document(Members members) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (JsonGenerator json = StrictJson.FACTORY.createGenerator(out, JsonEncoding.UTF8)) {
-      json.writeStartObject();
-      members.write(json);
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return TaggedDocument.of(out.toByteArray());
-  }
-
-  @FunctionalInterface
-  private interface Members {
-    void write(JsonGenerator json) throws IOException;
+  private static TaggedDocument document(Consumer<JsonBytes> members) {
+    JsonBytes json = new JsonBytes(USUAL_BYTES);
+    json.object();
+    members.accept(json);
+    json.endObject();
+    return TaggedDocument.of(json.toByteArray());
   }
 }

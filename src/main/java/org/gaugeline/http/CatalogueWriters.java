@@ -1,6 +1,5 @@
 package org.gaugeline.http;
 
-import static org.gaugeline.http.JsonNumbers.member;
 import static org.gaugeline.quantity.UnitSuffix.KN;
 import static org.gaugeline.quantity.UnitSuffix.MM;
 import static org.gaugeline.quantity.UnitSuffix.MM_PER_S;
@@ -9,8 +8,6 @@ import static org.gaugeline.quantity.UnitSuffix.N_PER_MM2;
 import static org.gaugeline.quantity.UnitSuffix.RPM;
 import static org.gaugeline.quantity.UnitSuffix.UM;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.Locale;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.ProfileSection;
@@ -28,40 +25,36 @@ import org.gaugeline.reference.Spread;
 final class CatalogueWriters {
   private CatalogueWriters() {}
 
-  static void material(JsonGenerator json, Material m) throws IOException {
-    json.writeStringField("id", m.id());
-    json.writeStringField("name", m.name());
-    json.writeArrayFieldStart("aliases");
-    for (String alias : m.aliases()) {
-      json.writeString(alias);
-    }
-    json.writeEndArray();
-    json.writeStringField("isoGroup", m.isoGroup().id());
+  static void material(JsonBytes json, Material m) {
+    json.text("id", m.id());
+    json.text("name", m.name());
+    json.texts("aliases", m.aliases());
+    json.text("isoGroup", m.isoGroup().id());
     spread(json, "kc11NPerMm2", m.kc11Pa(), N_PER_MM2);
-    member(json, "mc", m.mc());
-    member(json, "hardnessHb", m.hardnessHb());
-    member(json, "minHardnessHb", m.minHardnessHb());
-    member(json, "maxHardnessHb", m.maxHardnessHb());
-    member(json, "hardnessExponent", m.hardnessExponent());
+    json.number("mc", m.mc());
+    json.number("hardnessHb", m.hardnessHb());
+    json.number("minHardnessHb", m.minHardnessHb());
+    json.number("maxHardnessHb", m.maxHardnessHb());
+    json.number("hardnessExponent", m.hardnessExponent());
     spread(json, "krRatio", m.radialRatio(), N);
-    json.writeStringField("machinability", m.machinability());
-    json.writeStringField("source", m.sourceKey());
+    json.text("machinability", m.machinability());
+    json.text("source", m.sourceKey());
   }
 
-  static void spindleInterface(JsonGenerator json, SpindleInterface s) throws IOException {
-    json.writeStringField("id", s.id());
-    json.writeStringField("name", s.name());
-    json.writeStringField("kind", s.kind().id());
-    json.writeStringField("standard", s.standard());
-    json.writeNumberField("nominalSize", s.nominalSize());
-    member(json, "gaugeDiameterMm", s.gaugeDiameterM(), MM);
-    member(json, "taperLengthMm", s.taperLengthM(), MM);
-    member(json, "flangeDiameterMm", s.flangeDiameterM(), MM);
-    member(json, "flangeFrontMm", s.flangeFrontM(), MM);
-    json.writeStringField("contact", s.nativeContact().id());
-    json.writeBooleanField("faceContactOffered", s.faceContactOffered());
-    member(json, "faceOuterDiameterMm", s.faceOuterDiameterM(), MM);
-    member(json, "faceInnerDiameterMm", s.faceInnerDiameterM(), MM);
+  static void spindleInterface(JsonBytes json, SpindleInterface s) {
+    json.text("id", s.id());
+    json.text("name", s.name());
+    json.text("kind", s.kind().id());
+    json.text("standard", s.standard());
+    json.whole("nominalSize", s.nominalSize());
+    json.number("gaugeDiameterMm", s.gaugeDiameterM(), MM);
+    json.number("taperLengthMm", s.taperLengthM(), MM);
+    json.number("flangeDiameterMm", s.flangeDiameterM(), MM);
+    json.number("flangeFrontMm", s.flangeFrontM(), MM);
+    json.text("contact", s.nativeContact().id());
+    json.flag("faceContactOffered", s.faceContactOffered());
+    json.number("faceOuterDiameterMm", s.faceOuterDiameterM(), MM);
+    json.number("faceInnerDiameterMm", s.faceInnerDiameterM(), MM);
     spread(json, "clampingForceKn", s.clampingForceN(), KN);
     spread(json, "seatRunoutUm", s.nativeSeatTirM(), UM);
     spread(json, "ratedSpindleSpeedRpm", s.nativeRatedSpeedRadPerS(), RPM);
@@ -72,88 +65,87 @@ final class CatalogueWriters {
       spread(json, "bendingStiffnessWithFaceContactNmPerRad", s.faceRotationNmPerRad(), N);
     }
     spread(json, "radialStiffnessNPerM", s.translationNPerM(), N);
-    json.writeStringField("source", s.sourceKey());
-    json.writeStringField("limitsSource", s.limitsSourceKey());
+    json.text("source", s.sourceKey());
+    json.text("limitsSource", s.limitsSourceKey());
   }
 
-  static void family(JsonGenerator json, ClampingFamily f) throws IOException {
-    json.writeStringField("id", f.id());
-    json.writeStringField("name", f.name());
-    json.writeStringField("gripModel", f.gripModel().id());
-    json.writeStringField("summary", f.summary());
-    json.writeStringField("goodAt", f.goodAt());
-    json.writeStringField("badAt", f.badAt());
-    json.writeStringField("needs", f.needs());
-    json.writeArrayFieldStart("shankForms");
+  static void family(JsonBytes json, ClampingFamily f) {
+    json.text("id", f.id());
+    json.text("name", f.name());
+    json.text("gripModel", f.gripModel().id());
+    json.text("summary", f.summary());
+    json.text("goodAt", f.goodAt());
+    json.text("badAt", f.badAt());
+    json.text("needs", f.needs());
+    json.array("shankForms");
     for (ShankForm form : ShankForm.values()) {
       if (f.shankForms().contains(form)) {
-        json.writeString(form.id());
+        json.text(form.id());
       }
     }
-    json.writeEndArray();
+    json.endArray();
     spread(json, "tipRunoutUm", f.tipTirM(), UM);
     spread(json, "speedCeilingRpm", f.speedCeilingRadPerS(), RPM);
-    member(json, "warmGripFactor", f.warmGripFactor());
-    json.writeBooleanField("sideLoad", f.sideLoad());
-    json.writeBooleanField("needsShrinkUnit", f.needsShrinkUnit());
-    json.writeBooleanField("needsTorqueWrench", f.needsTorqueWrench());
-    member(json, "changeMinutes", f.changeMinutes());
-    json.writeStringField("source", f.sourceKey());
+    json.number("warmGripFactor", f.warmGripFactor());
+    json.flag("sideLoad", f.sideLoad());
+    json.flag("needsShrinkUnit", f.needsShrinkUnit());
+    json.flag("needsTorqueWrench", f.needsTorqueWrench());
+    json.number("changeMinutes", f.changeMinutes());
+    json.text("source", f.sourceKey());
   }
 
-  static void source(JsonGenerator json, Source s) throws IOException {
-    json.writeStringField("id", s.key());
-    json.writeStringField("kind", s.kind().id());
-    json.writeStringField("citation", s.citation());
-    json.writeStringField("licence", s.licence());
-    json.writeStringField("note", s.note());
+  static void source(JsonBytes json, Source s) {
+    json.text("id", s.key());
+    json.text("kind", s.kind().id());
+    json.text("citation", s.citation());
+    json.text("licence", s.licence());
+    json.text("note", s.note());
   }
 
-  static void holder(JsonGenerator json, HolderBody h) throws IOException {
-    json.writeStringField("id", h.ref());
-    json.writeStringField("origin", h.origin().name().toLowerCase(Locale.ROOT));
-    json.writeStringField("family", h.family().id());
-    json.writeStringField("interface", h.spindleInterface().id());
-    json.writeBooleanField("faceContact", h.faceContact());
-    member(json, "boreMm", h.boreM(), MM);
+  static void holder(JsonBytes json, HolderBody h) {
+    json.text("id", h.ref());
+    json.text("origin", h.origin().name().toLowerCase(Locale.ROOT));
+    json.text("family", h.family().id());
+    json.text("interface", h.spindleInterface().id());
+    json.flag("faceContact", h.faceContact());
+    json.number("boreMm", h.boreM(), MM);
     ColletSize collet = h.colletSize();
     if (collet != null) {
-      json.writeStringField("colletSize", collet.id());
+      json.text("colletSize", collet.id());
     }
-    member(json, "projectionMm", h.projectionM(), MM);
+    json.number("projectionMm", h.projectionM(), MM);
     profile(json, h);
-    member(json, "minInsertionMm", h.minInsertionM(), MM);
-    member(json, "maxInsertionMm", h.maxInsertionM(), MM);
+    json.number("minInsertionMm", h.minInsertionM(), MM);
+    json.number("maxInsertionMm", h.maxInsertionM(), MM);
     Ratings r = h.ratings();
-    member(json, "massKg", r.massKg());
-    member(json, "maxSpindleSpeedRpm", r.maxSpeedRadPerS(), RPM);
-    member(json, "balanceGrade", r.balanceGradeMPerS(), MM_PER_S);
-    member(json, "balanceSpeedRpm", r.balanceSpeedRadPerS(), RPM);
-    member(json, "runoutUm", r.runoutTirM(), UM);
-    json.writeBooleanField("throughCoolant", h.throughCoolant());
-    member(json, "price", h.price());
-    json.writeStringField("source", h.sourceKey());
+    json.number("massKg", r.massKg());
+    json.number("maxSpindleSpeedRpm", r.maxSpeedRadPerS(), RPM);
+    json.number("balanceGrade", r.balanceGradeMPerS(), MM_PER_S);
+    json.number("balanceSpeedRpm", r.balanceSpeedRadPerS(), RPM);
+    json.number("runoutUm", r.runoutTirM(), UM);
+    json.flag("throughCoolant", h.throughCoolant());
+    json.number("price", h.price());
+    json.text("source", h.sourceKey());
   }
 
-  private static void profile(JsonGenerator json, HolderBody h) throws IOException {
-    json.writeArrayFieldStart("profile");
+  private static void profile(JsonBytes json, HolderBody h) {
+    json.array("profile");
     for (ProfileSection section : h.sections()) {
-      json.writeStartObject();
-      member(json, "lengthMm", section.lengthM(), MM);
-      member(json, "diameterMm", section.startDiameterM(), MM);
-      member(json, "endDiameterMm", section.endDiameterM(), MM);
-      member(json, "boreMm", section.boreM(), MM);
-      json.writeEndObject();
+      json.object();
+      json.number("lengthMm", section.lengthM(), MM);
+      json.number("diameterMm", section.startDiameterM(), MM);
+      json.number("endDiameterMm", section.endDiameterM(), MM);
+      json.number("boreMm", section.boreM(), MM);
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private static void spread(JsonGenerator json, String name, Spread spread, UnitSuffix unit)
-      throws IOException {
-    json.writeObjectFieldStart(name);
-    member(json, "p05", spread.p05(), unit);
-    member(json, "median", spread.median(), unit);
-    member(json, "p95", spread.p95(), unit);
-    json.writeEndObject();
+  private static void spread(JsonBytes json, String name, Spread spread, UnitSuffix unit) {
+    json.object(name);
+    json.number("p05", spread.p05(), unit);
+    json.number("median", spread.median(), unit);
+    json.number("p95", spread.p95(), unit);
+    json.endObject();
   }
 }

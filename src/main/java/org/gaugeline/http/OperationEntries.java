@@ -1,18 +1,16 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import org.gaugeline.reference.OperationKind;
 
 /** What of each kind of operation is computed. */
 final class OperationEntries {
   private OperationEntries() {}
 
-  static void write(JsonGenerator json, OperationKind kind) throws IOException {
-    json.writeStringField("id", kind.id());
-    json.writeStringField("name", name(kind));
-    json.writeBooleanField("computed", isComputed(kind));
-    json.writeStringField("note", note(kind));
+  static void write(JsonBytes json, OperationKind kind) {
+    json.text("id", kind.id());
+    json.text("name", name(kind));
+    json.flag("computed", isComputed(kind));
+    json.text("note", note(kind));
   }
 
   private static String name(OperationKind kind) {

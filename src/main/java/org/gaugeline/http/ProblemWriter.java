@@ -1,75 +1,68 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonEncoding;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.Map;
 import org.gaugeline.reference.Word;
 
 /** Problems as {@code application/problem+json}. */
 final class ProblemWriter {
+  private static final int USUAL_BYTES = 1024;
+
   private ProblemWriter() {}
 
   static byte[] write(Problem problem) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(512);
-    try (JsonGenerator json = StrictJson.FACTORY.createGenerator(out, JsonEncoding.UTF8)) {
-      write(problem, json);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return out.toByteArray();
+    JsonBytes json = new JsonBytes(USUAL_BYTES);
+    write(problem, json);
+    return json.toByteArray();
   }
 
-  private static void write(Problem problem, JsonGenerator json) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("type", Problem.TYPE_PREFIX + problem.kind());
-    json.writeStringField("title", problem.title());
-    json.writeNumberField("status", problem.status());
-    json.writeStringField("detail", problem.detail());
+  private static void write(Problem problem, JsonBytes json) {
+    json.object();
+    json.text("type", Problem.TYPE_PREFIX + problem.kind());
+    json.text("title", problem.title());
+    json.whole("status", problem.status());
+    json.text("detail", problem.detail());
     if (!problem.errors().isEmpty()) {
-      json.writeArrayFieldStart("errors");
+      json.array("errors");
       for (Fault fault : problem.errors()) {
         write(fault, json);
       }
-      json.writeEndArray();
+      json.endArray();
     }
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void write(Fault fault, JsonGenerator json) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("pointer", fault.pointer());
-    json.writeStringField("code", fault.code());
-    json.writeStringField("detail", fault.detail());
+  private static void write(Fault fault, JsonBytes json) {
+    json.object();
+    json.text("pointer", fault.pointer());
+    json.text("code", fault.code());
+    json.text("detail", fault.detail());
     if (!fault.parameters().isEmpty()) {
-      json.writeObjectFieldStart("parameters");
+      json.object("parameters");
       for (Map.Entry<String, Object> parameter : fault.parameters().entrySet()) {
-        json.writeFieldName(parameter.getKey());
+        json.name(parameter.getKey());
         writeValue(parameter.getValue(), json);
       }
-      json.writeEndObject();
+      json.endObject();
     }
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void writeValue(Object value, JsonGenerator json) throws IOException {
+  private static void writeValue(Object value, JsonBytes json) {
     if (value instanceof Double number) {
-      JsonNumbers.write(json, number);
+      json.exact(number);
     } else if (value instanceof Integer number) {
-      json.writeNumber(number);
+      json.whole(number);
     } else if (value instanceof Boolean flag) {
-      json.writeBoolean(flag);
+      json.flag(flag);
     } else if (value instanceof Collection<?> list) {
-      json.writeStartArray();
+      json.array();
       for (Object item : list) {
         writeValue(item, json);
       }
-      json.writeEndArray();
+      json.endArray();
     } else {
-      json.writeString(value instanceof Word word ? word.id() : String.valueOf(value));
+      json.text(value instanceof Word word ? word.id() : String.valueOf(value));
     }
   }
 }

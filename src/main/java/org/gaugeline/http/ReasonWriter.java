@@ -1,7 +1,5 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.List;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Reason;
@@ -16,44 +14,44 @@ final class ReasonWriter {
     this.words = words;
   }
 
-  void reasons(JsonGenerator json, List<Reason> reasons, Job job) throws IOException {
-    json.writeArrayFieldStart("reasons");
+  void reasons(JsonBytes json, List<Reason> reasons, Job job) {
+    json.array("reasons");
     for (Reason reason : reasons) {
-      json.writeStartObject();
-      json.writeStringField("criterion", reason.criterion().id());
-      json.writeStringField("code", reason.code());
-      json.writeStringField("tone", reason.tone().id());
-      json.writeStringField("text", words.reason(reason, job));
-      JsonNumbers.member(json, "demand", reason.measure().fromSi(reason.demand()));
-      JsonNumbers.member(json, "capacity", reason.measure().fromSi(reason.capacity()));
+      json.object();
+      json.text("criterion", reason.criterion().id());
+      json.text("code", reason.code());
+      json.text("tone", reason.tone().id());
+      json.startText("text");
+      words.reason(json, reason, job);
+      json.endText();
+      json.number("demand", reason.measure().fromSi(reason.demand()));
+      json.number("capacity", reason.measure().fromSi(reason.capacity()));
       String unit = reason.measure().unit();
       if (!unit.isEmpty()
           && (Double.isFinite(reason.demand()) || Double.isFinite(reason.capacity()))) {
-        json.writeStringField("unit", unit);
+        json.text("unit", unit);
       }
       basis(json, reason.basis());
-      json.writeEndObject();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  void cautions(JsonGenerator json, List<Caution> cautions, Job job) throws IOException {
-    json.writeArrayFieldStart("cautions");
+  void cautions(JsonBytes json, List<Caution> cautions, Job job) {
+    json.array("cautions");
     for (Caution caution : cautions) {
-      json.writeStartObject();
-      json.writeStringField("code", caution.code());
-      json.writeStringField("severity", caution.severity().id());
-      json.writeStringField("text", words.caution(caution, job));
-      json.writeEndObject();
+      json.object();
+      json.text("code", caution.code());
+      json.text("severity", caution.severity().id());
+      json.startText("text");
+      words.caution(json, caution, job);
+      json.endText();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  static void basis(JsonGenerator json, List<String> basis) throws IOException {
-    json.writeArrayFieldStart("basis");
-    for (String key : basis) {
-      json.writeString(key);
-    }
-    json.writeEndArray();
+  static void basis(JsonBytes json, List<String> basis) {
+    json.texts("basis", basis);
   }
 }

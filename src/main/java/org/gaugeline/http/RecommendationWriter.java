@@ -1,11 +1,5 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.core.JsonEncoding;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.BufferRecycler;
-import com.fasterxml.jackson.core.util.ByteArrayBuilder;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.advice.EngineVersion;
@@ -21,7 +15,12 @@ import org.gaugeline.wording.Words;
 
 /** The engine's answer as JSON, in the contract's names, units and order. */
 final class RecommendationWriter {
-  private static final int USUAL_BYTES = 32 * 1024;
+  private static final int USUAL_BYTES = 64 * 1024;
+  private static final int MOST_BYTES_KEPT = 1024 * 1024;
+
+  /** What each thread writes into, answer after answer. */
+  private final ThreadLocal<JsonBytes> buffer =
+      ThreadLocal.withInitial(() -> new JsonBytes(USUAL_BYTES));
 
   private final Words words;
   private final String referenceVersion;
@@ -41,28 +40,27 @@ final class RecommendationWriter {
    * @param inputDigest SHA-256 of the body
    */
   byte[] write(Recommendation answer, WireIntent asked, String inputDigest) {
-    try (ByteArrayBuilder out = new ByteArrayBuilder(new BufferRecycler(), USUAL_BYTES);
-        JsonGenerator json = StrictJson.FACTORY.createGenerator(out, JsonEncoding.UTF8)) {
-      document(json, answer, asked, inputDigest);
-      json.flush();
-      return out.toByteArray();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    JsonBytes json = buffer.get();
+    json.clear();
+    document(json, answer, asked, inputDigest);
+    byte[] written = json.toByteArray();
+    if (json.capacity() > MOST_BYTES_KEPT) {
+      buffer.remove();
     }
+    return written;
   }
 
   private void document(
-      JsonGenerator json, Recommendation answer, WireIntent asked, String inputDigest)
-      throws IOException {
+      JsonBytes json, Recommendation answer, WireIntent asked, String inputDigest) {
     Job job = answer.job();
-    json.writeStartObject();
+    json.object();
     if (!job.label().isEmpty()) {
-      json.writeStringField("label", job.label());
+      json.text("label", job.label());
     }
-    json.writeStringField("engineVersion", EngineVersion.CURRENT);
-    json.writeStringField("referenceVersion", referenceVersion);
-    json.writeStringField("inputDigest", inputDigest);
-    json.writeFieldName("resolved");
+    json.text("engineVersion", EngineVersion.CURRENT);
+    json.text("referenceVersion", referenceVersion);
+    json.text("inputDigest", inputDigest);
+    json.name("resolved");
     ResolvedWriter.write(json, job, asked);
     assumptions(json, job);
     loads(json, answer.loads());
@@ -73,118 +71,121 @@ final class RecommendationWriter {
     weighed(json, answer.weighed());
     ruledOut(json, answer);
     reasons.cautions(json, answer.cautions(), job);
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private void assumptions(JsonGenerator json, Job job) throws IOException {
-    json.writeArrayFieldStart("assumptions");
+  private void assumptions(JsonBytes json, Job job) {
+    json.array("assumptions");
     for (Assumption assumption : job.assumptions()) {
-      json.writeStartObject();
-      json.writeStringField("pointer", assumption.pointer());
-      JsonNumbers.untyped(json, "value", assumption.value(), assumption.pointer());
-      json.writeStringField("reason", words.assumption(assumption, job));
+      json.object();
+      json.text("pointer", assumption.pointer());
+      json.untyped("value", assumption.value(), assumption.pointer());
+      json.startText("reason");
+      words.assumption(json, assumption, job);
+      json.endText();
       if (!assumption.sourceKey().isEmpty()) {
-        json.writeStringField("source", assumption.sourceKey());
+        json.text("source", assumption.sourceKey());
       }
-      json.writeEndObject();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private static void loads(JsonGenerator json, Loads l) throws IOException {
-    json.writeObjectFieldStart("loads");
-    JsonNumbers.member(json, "spindleSpeedRpm", l.spindleSpeedRadPerS(), UnitSuffix.RPM);
-    JsonNumbers.member(json, "feedRateMmPerMin", l.feedRateMPerS(), UnitSuffix.MM_PER_MIN);
-    JsonNumbers.member(json, "meanChipThicknessMm", l.meanChipThicknessM(), UnitSuffix.MM);
-    JsonNumbers.member(json, "specificForceNPerMm2", l.specificForcePa(), UnitSuffix.N_PER_MM2);
-    JsonNumbers.member(json, "removalRateCm3PerMin", l.removalRateM3PerS(), UnitSuffix.CM3_PER_MIN);
-    JsonNumbers.member(json, "torqueNm", l.torqueNm());
-    JsonNumbers.member(json, "powerKw", l.powerW(), UnitSuffix.KW);
-    JsonNumbers.member(json, "peakTorqueNm", l.peakTorqueNm());
-    JsonNumbers.member(json, "peakTangentialForceN", l.peakTangentialForceN());
-    JsonNumbers.member(json, "peakRadialForceN", l.peakRadialForceN());
-    JsonNumbers.member(json, "axialPullN", l.axialPullN());
-    JsonNumbers.member(json, "axialPushN", l.axialPushN());
-    JsonNumbers.member(json, "feedForceN", l.feedForceN());
+  private static void loads(JsonBytes json, Loads l) {
+    json.object("loads");
+    json.number("spindleSpeedRpm", l.spindleSpeedRadPerS(), UnitSuffix.RPM);
+    json.number("feedRateMmPerMin", l.feedRateMPerS(), UnitSuffix.MM_PER_MIN);
+    json.number("meanChipThicknessMm", l.meanChipThicknessM(), UnitSuffix.MM);
+    json.number("specificForceNPerMm2", l.specificForcePa(), UnitSuffix.N_PER_MM2);
+    json.number("removalRateCm3PerMin", l.removalRateM3PerS(), UnitSuffix.CM3_PER_MIN);
+    json.number("torqueNm", l.torqueNm());
+    json.number("powerKw", l.powerW(), UnitSuffix.KW);
+    json.number("peakTorqueNm", l.peakTorqueNm());
+    json.number("peakTangentialForceN", l.peakTangentialForceN());
+    json.number("peakRadialForceN", l.peakRadialForceN());
+    json.number("axialPullN", l.axialPullN());
+    json.number("axialPushN", l.axialPushN());
+    json.number("feedForceN", l.feedForceN());
     ReasonWriter.basis(json, l.basis());
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void demands(JsonGenerator json, Demands d) throws IOException {
-    json.writeObjectFieldStart("demands");
-    JsonNumbers.member(json, "runoutAtTipUm", d.runoutAtTipM(), UnitSuffix.UM);
-    JsonNumbers.member(json, "deflectionUm", d.deflectionM(), UnitSuffix.UM);
-    JsonNumbers.member(json, "gripTorqueNm", d.gripTorqueNm());
-    JsonNumbers.member(json, "axialHoldN", d.axialHoldN());
-    JsonNumbers.member(json, "reachMm", d.reachM(), UnitSuffix.MM);
-    json.writeEndObject();
+  private static void demands(JsonBytes json, Demands d) {
+    json.object("demands");
+    json.number("runoutAtTipUm", d.runoutAtTipM(), UnitSuffix.UM);
+    json.number("deflectionUm", d.deflectionM(), UnitSuffix.UM);
+    json.number("gripTorqueNm", d.gripTorqueNm());
+    json.number("axialHoldN", d.axialHoldN());
+    json.number("reachMm", d.reachM(), UnitSuffix.MM);
+    json.endObject();
   }
 
-  private void families(JsonGenerator json, Recommendation answer) throws IOException {
-    json.writeArrayFieldStart("families");
+  private void families(JsonBytes json, Recommendation answer) {
+    json.array("families");
     for (Recommendation.FamilyVerdict verdict : answer.families()) {
-      json.writeStartObject();
-      json.writeStringField("family", verdict.family().id());
-      json.writeStringField("standing", verdict.standing().id());
+      json.object();
+      json.text("family", verdict.family().id());
+      json.text("standing", verdict.standing().id());
       AssemblyWriter.scores(json, verdict.scores());
       reasons.reasons(json, verdict.reasons(), answer.job());
       String best = verdict.bestAssembly();
       if (best != null) {
-        json.writeStringField("bestAssembly", best);
+        json.text("bestAssembly", best);
       }
-      json.writeEndObject();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private void assemblies(JsonGenerator json, String name, List<RankedAssembly> ranked, Job job)
-      throws IOException {
-    json.writeArrayFieldStart(name);
+  private void assemblies(JsonBytes json, String name, List<RankedAssembly> ranked, Job job) {
+    json.array(name);
     for (RankedAssembly assembly : ranked) {
       assemblies.write(json, assembly, job);
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private static void weighed(JsonGenerator json, Recommendation.Weighed weighed)
-      throws IOException {
-    json.writeObjectFieldStart("weighed");
-    json.writeNumberField("candidates", weighed.candidates());
-    json.writeObjectFieldStart("lostBy");
+  private static void weighed(JsonBytes json, Recommendation.Weighed weighed) {
+    json.object("weighed");
+    json.whole("candidates", weighed.candidates());
+    json.object("lostBy");
     for (Map.Entry<String, Integer> lost : weighed.lostBy().entrySet()) {
-      json.writeNumberField(lost.getKey(), lost.getValue());
+      json.whole(lost.getKey(), lost.getValue());
     }
-    json.writeEndObject();
-    json.writeEndObject();
+    json.endObject();
+    json.endObject();
   }
 
-  private void ruledOut(JsonGenerator json, Recommendation answer) throws IOException {
-    json.writeArrayFieldStart("ruledOut");
+  private void ruledOut(JsonBytes json, Recommendation answer) {
+    json.array("ruledOut");
     for (Recommendation.RuledOut out : answer.ruledOut()) {
-      json.writeStartObject();
-      json.writeStringField("family", out.family().id());
-      json.writeStringField("code", out.reason().code());
-      json.writeStringField("text", words.ruledOut(out, answer.job()));
-      json.writeArrayFieldStart("wouldFitIf");
+      json.object();
+      json.text("family", out.family().id());
+      json.text("code", out.reason().code());
+      json.startText("text");
+      words.ruledOut(json, out, answer.job());
+      json.endText();
+      json.array("wouldFitIf");
       for (Recommendation.Change change : out.wouldFitIf()) {
         change(json, change, answer.job());
       }
-      json.writeEndArray();
-      json.writeEndObject();
+      json.endArray();
+      json.endObject();
     }
-    json.writeEndArray();
+    json.endArray();
   }
 
-  private void change(JsonGenerator json, Recommendation.Change change, Job job)
-      throws IOException {
-    json.writeStartObject();
-    json.writeStringField("pointer", change.pointer());
+  private void change(JsonBytes json, Recommendation.Change change, Job job) {
+    json.object();
+    json.text("pointer", change.pointer());
     Object from = change.from();
     if (from != null) {
-      JsonNumbers.untyped(json, "from", from, change.pointer());
+      json.untyped("from", from, change.pointer());
     }
-    JsonNumbers.untyped(json, "to", change.to(), change.pointer());
-    json.writeStringField("text", words.change(change, job));
-    json.writeEndObject();
+    json.untyped("to", change.to(), change.pointer());
+    json.startText("text");
+    words.change(json, change, job);
+    json.endText();
+    json.endObject();
   }
 }

@@ -2,7 +2,6 @@ package org.gaugeline.http;
 
 import static org.gaugeline.http.IntentReader.orElse;
 import static org.gaugeline.http.IntentReader.orEmpty;
-import static org.gaugeline.http.JsonNumbers.member;
 import static org.gaugeline.quantity.UnitSuffix.DEG;
 import static org.gaugeline.quantity.UnitSuffix.KN;
 import static org.gaugeline.quantity.UnitSuffix.KW;
@@ -13,8 +12,6 @@ import static org.gaugeline.quantity.UnitSuffix.RPM;
 import static org.gaugeline.quantity.UnitSuffix.UM;
 import static org.gaugeline.quantity.UnitSuffix.UM_PER_N;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
@@ -28,12 +25,12 @@ import org.jspecify.annotations.Nullable;
 final class ResolvedWriter {
   private ResolvedWriter() {}
 
-  static void write(JsonGenerator json, Job job, WireIntent asked) throws IOException {
-    json.writeStartObject();
+  static void write(JsonBytes json, Job job, WireIntent asked) {
+    json.object();
     if (!job.label().isEmpty()) {
-      json.writeStringField("label", job.label());
+      json.text("label", job.label());
     }
-    json.writeStringField("textUnits", job.textUnits().id());
+    json.text("textUnits", job.textUnits().id());
     workpiece(json, job.workpiece(), orElse(asked.workpiece(), WireIntent.Workpiece.NONE));
     operation(json, job.operation(), orElse(asked.operation(), WireIntent.Operation.NONE));
     feature(json, job.feature(), orElse(asked.feature(), WireIntent.Feature.NONE));
@@ -41,200 +38,191 @@ final class ResolvedWriter {
     machine(json, job.machine(), orElse(asked.machine(), WireIntent.Machine.NONE));
     shop(json, job.shop(), orElse(asked.shop(), WireIntent.Shop.NONE));
     preferences(json, job.preferences(), asked.preferences());
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void workpiece(JsonGenerator json, Job.Workpiece w, WireIntent.Workpiece asked)
-      throws IOException {
-    json.writeObjectFieldStart("workpiece");
+  private static void workpiece(JsonBytes json, Job.Workpiece w, WireIntent.Workpiece asked) {
+    json.object("workpiece");
     Material material = w.material();
-    json.writeStringField("material", material == null ? w.name() : material.id());
-    member(json, "hardnessHb", w.hardnessHb());
-    member(json, "kc11NPerMm2", w.kc11Pa().median(), N_PER_MM2);
-    member(json, "mc", w.mc());
-    json.writeStringField("isoGroup", w.isoGroup().id());
-    member(json, "complianceUmPerN", w.complianceMPerN(), UM_PER_N);
+    json.text("material", material == null ? w.name() : material.id());
+    json.number("hardnessHb", w.hardnessHb());
+    json.number("kc11NPerMm2", w.kc11Pa().median(), N_PER_MM2);
+    json.number("mc", w.mc());
+    json.text("isoGroup", w.isoGroup().id());
+    json.number("complianceUmPerN", w.complianceMPerN(), UM_PER_N);
     sent(json, "ktNPerMm2", asked.ktNPerMm2());
     sent(json, "krRatio", asked.krRatio());
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void operation(JsonGenerator json, Job.Operation o, WireIntent.Operation asked)
-      throws IOException {
-    json.writeObjectFieldStart("operation");
-    json.writeStringField("kind", o.kind().id());
-    json.writeStringField("stage", o.stage().id());
+  private static void operation(JsonBytes json, Job.Operation o, WireIntent.Operation asked) {
+    json.object("operation");
+    json.text("kind", o.kind().id());
+    json.text("stage", o.stage().id());
     positive(json, "axialDepthMm", MM.fromSi(o.axialDepthM()));
     positive(json, "radialDepthMm", MM.fromSi(o.radialDepthM()));
     // Only one of the two is read; the resolved intent can be sent again as it is.
     if (asked.spindleSpeedRpm() == null) {
-      member(json, "cuttingSpeedMPerMin", o.cuttingSpeedMPerS(), M_PER_MIN);
+      json.number("cuttingSpeedMPerMin", o.cuttingSpeedMPerS(), M_PER_MIN);
     } else {
-      member(json, "spindleSpeedRpm", o.spindleSpeedRadPerS(), RPM);
+      json.number("spindleSpeedRpm", o.spindleSpeedRadPerS(), RPM);
     }
     positive(json, "feedPerToothMm", MM.fromSi(o.feedPerToothM()));
-    member(json, "preDrilledDiameterMm", o.preDrilledDiameterM(), MM);
+    json.number("preDrilledDiameterMm", o.preDrilledDiameterM(), MM);
     sent(json, "rampAngleDeg", asked.rampAngleDeg());
-    json.writeStringField("coolant", o.coolant().id());
-    json.writeStringField("direction", o.direction().id());
+    json.text("coolant", o.coolant().id());
+    json.text("direction", o.direction().id());
     sent(json, "tapping", asked.tapping());
     sent(json, "hole", asked.hole());
-    member(json, "minutesPerPart", o.minutesPerPart());
-    member(json, "partsPerYear", o.partsPerYear());
-    json.writeEndObject();
+    json.number("minutesPerPart", o.minutesPerPart());
+    json.number("partsPerYear", o.partsPerYear());
+    json.endObject();
   }
 
-  private static void feature(JsonGenerator json, Job.Feature f, WireIntent.Feature asked)
-      throws IOException {
-    json.writeObjectFieldStart("feature");
-    member(json, "depthMm", f.depthM(), MM);
-    member(json, "wallDraftDeg", f.wallDraftRad(), DEG);
-    member(json, "wallClearanceMm", f.wallClearanceM(), MM);
-    member(json, "nominalSizeMm", f.nominalSizeM(), MM);
+  private static void feature(JsonBytes json, Job.Feature f, WireIntent.Feature asked) {
+    json.object("feature");
+    json.number("depthMm", f.depthM(), MM);
+    json.number("wallDraftDeg", f.wallDraftRad(), DEG);
+    json.number("wallClearanceMm", f.wallClearanceM(), MM);
+    json.number("nominalSizeMm", f.nominalSizeM(), MM);
     sent(json, "toleranceGrade", asked.toleranceGrade());
-    member(json, "toleranceBandUm", f.toleranceBandM(), UM);
-    member(json, "raUm", f.raM(), UM);
-    member(json, "tiltDeg", f.tiltRad(), DEG);
+    json.number("toleranceBandUm", f.toleranceBandM(), UM);
+    json.number("raUm", f.raM(), UM);
+    json.number("tiltDeg", f.tiltRad(), DEG);
     positive(json, "pocketWidthMm", MM.fromSi(f.pocketWidthM()));
-    json.writeArrayFieldStart("obstructions");
+    json.array("obstructions");
     for (Intent.Obstruction o : f.obstructions()) {
-      json.writeStartObject();
-      member(json, "heightMm", o.heightM(), MM);
-      member(json, "distanceMm", o.distanceM(), MM);
-      json.writeEndObject();
+      json.object();
+      json.number("heightMm", o.heightM(), MM);
+      json.number("distanceMm", o.distanceM(), MM);
+      json.endObject();
     }
-    json.writeEndArray();
-    json.writeEndObject();
+    json.endArray();
+    json.endObject();
   }
 
-  private static void tool(JsonGenerator json, Job.Tool t, WireIntent.Tool asked)
-      throws IOException {
-    json.writeObjectFieldStart("tool");
-    json.writeStringField("kind", t.kind().id());
-    member(json, "diameterMm", t.diameterM(), MM);
-    json.writeNumberField("teeth", t.teeth());
-    member(json, "helixDeg", t.helixRad(), DEG);
-    json.writeStringField("hand", t.hand().id());
-    json.writeStringField("helixHand", t.helixHand().id());
-    member(json, "cornerRadiusMm", t.cornerRadiusM(), MM);
+  private static void tool(JsonBytes json, Job.Tool t, WireIntent.Tool asked) {
+    json.object("tool");
+    json.text("kind", t.kind().id());
+    json.number("diameterMm", t.diameterM(), MM);
+    json.whole("teeth", t.teeth());
+    json.number("helixDeg", t.helixRad(), DEG);
+    json.text("hand", t.hand().id());
+    json.text("helixHand", t.helixHand().id());
+    json.number("cornerRadiusMm", t.cornerRadiusM(), MM);
     positive(json, "fluteLengthMm", MM.fromSi(t.fluteLengthM()));
     positive(json, "neckDiameterMm", MM.fromSi(t.neckDiameterM()));
     positive(json, "neckLengthMm", MM.fromSi(t.neckLengthM()));
-    member(json, "overallLengthMm", t.overallLengthM(), MM);
-    json.writeStringField("substrate", t.substrate().id());
-    json.writeObjectFieldStart("shank");
-    member(json, "diameterMm", t.shankDiameterM(), MM);
-    json.writeStringField("form", t.shankForm().id());
-    json.writeStringField("tolerance", t.shankTolerance());
-    json.writeEndObject();
+    json.number("overallLengthMm", t.overallLengthM(), MM);
+    json.text("substrate", t.substrate().id());
+    json.object("shank");
+    json.number("diameterMm", t.shankDiameterM(), MM);
+    json.text("form", t.shankForm().id());
+    json.text("tolerance", t.shankTolerance());
+    json.endObject();
     sent(json, "pitchMm", asked.pitchMm());
     positive(json, "pointAngleDeg", DEG.fromSi(t.pointAngleRad()));
     positive(json, "leadAngleDeg", DEG.fromSi(t.leadAngleRad()));
     sent(json, "tapForm", asked.tapForm());
     sent(json, "cutterBodyLengthMm", asked.cutterBodyLengthMm());
     sent(json, "massKg", asked.massKg());
-    member(json, "maxSpindleSpeedRpm", t.maxSpindleSpeedRadPerS(), RPM);
-    json.writeBooleanField("throughCoolant", t.throughCoolant());
+    json.number("maxSpindleSpeedRpm", t.maxSpindleSpeedRadPerS(), RPM);
+    json.flag("throughCoolant", t.throughCoolant());
     Boolean exchangeable = asked.exchangeableHead();
     if (exchangeable != null) {
-      json.writeBooleanField("exchangeableHead", exchangeable);
+      json.flag("exchangeableHead", exchangeable);
     }
-    member(json, "price", t.price());
-    member(json, "lifeMinutes", t.lifeMinutes());
-    json.writeEndObject();
+    json.number("price", t.price());
+    json.number("lifeMinutes", t.lifeMinutes());
+    json.endObject();
   }
 
-  private static void machine(JsonGenerator json, Job.Machine m, WireIntent.Machine asked)
-      throws IOException {
-    json.writeObjectFieldStart("machine");
-    json.writeStringField("interface", m.spindle().id());
-    json.writeBooleanField("faceContact", m.faceContact());
-    member(json, "maxSpindleSpeedRpm", m.maxSpindleSpeedRadPerS(), RPM);
-    member(json, "powerKw", m.powerW(), KW);
-    member(json, "torqueNm", m.torqueNm());
-    json.writeArrayFieldStart("torqueCurve");
+  private static void machine(JsonBytes json, Job.Machine m, WireIntent.Machine asked) {
+    json.object("machine");
+    json.text("interface", m.spindle().id());
+    json.flag("faceContact", m.faceContact());
+    json.number("maxSpindleSpeedRpm", m.maxSpindleSpeedRadPerS(), RPM);
+    json.number("powerKw", m.powerW(), KW);
+    json.number("torqueNm", m.torqueNm());
+    json.array("torqueCurve");
     for (Intent.CurvePoint point : m.torqueCurve()) {
-      json.writeStartObject();
-      member(json, "spindleSpeedRpm", point.spindleSpeedRadPerS(), RPM);
-      member(json, "torqueNm", point.torqueNm());
-      json.writeEndObject();
+      json.object();
+      json.number("spindleSpeedRpm", point.spindleSpeedRadPerS(), RPM);
+      json.number("torqueNm", point.torqueNm());
+      json.endObject();
     }
-    json.writeEndArray();
-    member(json, "clampingForceKn", m.clampingForceN().median(), KN);
-    json.writeNumberField("axes", m.axes());
-    json.writeBooleanField("throughCoolant", m.throughCoolant());
+    json.endArray();
+    json.number("clampingForceKn", m.clampingForceN().median(), KN);
+    json.whole("axes", m.axes());
+    json.flag("throughCoolant", m.throughCoolant());
     sent(json, "coolantPressureBar", asked.coolantPressureBar());
-    json.writeObjectFieldStart("toolChanger");
+    json.object("toolChanger");
     Job.ToolChanger c = m.changer();
-    member(json, "maxMassKg", c.maxMassKg());
-    member(json, "maxLengthMm", c.maxLengthM(), MM);
-    member(json, "maxDiameterMm", c.maxDiameterM(), MM);
-    member(json, "maxDiameterNeighboursEmptyMm", c.maxDiameterNeighboursEmptyM(), MM);
-    member(json, "maxMomentNm", c.maxMomentNm());
-    json.writeEndObject();
-    json.writeEndObject();
+    json.number("maxMassKg", c.maxMassKg());
+    json.number("maxLengthMm", c.maxLengthM(), MM);
+    json.number("maxDiameterMm", c.maxDiameterM(), MM);
+    json.number("maxDiameterNeighboursEmptyMm", c.maxDiameterNeighboursEmptyM(), MM);
+    json.number("maxMomentNm", c.maxMomentNm());
+    json.endObject();
+    json.endObject();
   }
 
-  private static void shop(JsonGenerator json, Job.Shop s, WireIntent.Shop asked)
-      throws IOException {
-    json.writeObjectFieldStart("shop");
-    json.writeBooleanField("shrinkUnit", s.shrinkUnit());
-    json.writeBooleanField("balancer", s.balancer());
-    json.writeBooleanField("torqueWrench", s.torqueWrench());
-    json.writeBooleanField("presetter", s.presetter());
-    json.writeArrayFieldStart("excludedFamilies");
+  private static void shop(JsonBytes json, Job.Shop s, WireIntent.Shop asked) {
+    json.object("shop");
+    json.flag("shrinkUnit", s.shrinkUnit());
+    json.flag("balancer", s.balancer());
+    json.flag("torqueWrench", s.torqueWrench());
+    json.flag("presetter", s.presetter());
+    json.array("excludedFamilies");
     // In the order in which they were sent: a set has none.
     for (String family : orEmpty(asked.excludedFamilies())) {
-      json.writeString(family);
+      json.text(family);
     }
-    json.writeEndArray();
-    json.writeFieldName("stock");
-    StrictJson.SENT.writeValue(json, orEmpty(asked.stock()));
-    json.writeBooleanField("stockOnly", s.stockOnly());
-    member(json, "hourlyRate", s.hourlyRate());
-    json.writeStringField("currency", s.currency());
-    json.writeStringField("shankCondition", s.shankCondition().id());
-    json.writeStringField("colletCondition", s.colletCondition().id());
-    json.writeEndObject();
+    json.endArray();
+    json.name("stock");
+    json.append(StrictJson.asSent(orEmpty(asked.stock())));
+    json.flag("stockOnly", s.stockOnly());
+    json.number("hourlyRate", s.hourlyRate());
+    json.text("currency", s.currency());
+    json.text("shankCondition", s.shankCondition().id());
+    json.text("colletCondition", s.colletCondition().id());
+    json.endObject();
   }
 
   private static void preferences(
-      JsonGenerator json, Job.Preferences p, WireIntent.@Nullable Preferences asked)
-      throws IOException {
-    json.writeObjectFieldStart("preferences");
-    json.writeStringField("rankBy", p.rankBy().id());
-    json.writeObjectFieldStart("weights");
-    member(json, "accuracy", p.accuracyWeight());
-    member(json, "grip", p.gripWeight());
-    member(json, "reach", p.reachWeight());
-    member(json, "speed", p.speedWeight());
-    json.writeEndObject();
-    member(json, "confidence", p.confidence());
-    json.writeNumberField("limit", p.limit());
+      JsonBytes json, Job.Preferences p, WireIntent.@Nullable Preferences asked) {
+    json.object("preferences");
+    json.text("rankBy", p.rankBy().id());
+    json.object("weights");
+    json.number("accuracy", p.accuracyWeight());
+    json.number("grip", p.gripWeight());
+    json.number("reach", p.reachWeight());
+    json.number("speed", p.speedWeight());
+    json.endObject();
+    json.number("confidence", p.confidence());
+    json.whole("limit", p.limit());
     Boolean stability = asked == null ? null : asked.stability();
     if (stability != null) {
-      json.writeBooleanField("stability", stability);
+      json.flag("stability", stability);
     }
-    json.writeEndObject();
+    json.endObject();
   }
 
-  private static void positive(JsonGenerator json, String name, double value) throws IOException {
+  private static void positive(JsonBytes json, String name, double value) {
     if (value > 0) {
-      member(json, name, value);
+      json.number(name, value);
     }
   }
 
-  private static void sent(JsonGenerator json, String name, @Nullable Double value)
-      throws IOException {
+  private static void sent(JsonBytes json, String name, @Nullable Double value) {
     if (value != null) {
-      member(json, name, value);
+      json.number(name, value);
     }
   }
 
-  private static void sent(JsonGenerator json, String name, @Nullable String value)
-      throws IOException {
+  private static void sent(JsonBytes json, String name, @Nullable String value) {
     if (value != null) {
-      json.writeStringField(name, value);
+      json.text(name, value);
     }
   }
 }

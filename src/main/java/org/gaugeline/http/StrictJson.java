@@ -2,7 +2,7 @@ package org.gaugeline.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -30,18 +29,24 @@ final class StrictJson {
 
   static final JsonMapper MAPPER = mapper();
 
-  /** Writes wire records back as they were sent: what was absent stays absent. */
-  static final ObjectWriter SENT =
+  private static final ObjectWriter SENT =
       MAPPER
           .rebuild()
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
-          .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-          .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE)
           .build()
           .writer();
 
   private StrictJson() {}
+
+  /** Wire records as they were sent: what was absent stays absent. */
+  static byte[] asSent(Object wire) {
+    try {
+      return SENT.writeValueAsBytes(wire);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("what was bound cannot be written", e);
+    }
+  }
 
   private static JsonMapper mapper() {
     JsonMapper.Builder builder =

@@ -5,7 +5,7 @@ import java.math.MathContext;
 
 /** Writes numbers for people: no exponent, no trailing zeros, a full stop as decimal sign. */
 public final class TextNumber {
-  private static final long[] POWERS = powers();
+  private static final int MOST_DECIMALS = 15;
   private static final double LARGEST = 1e15;
 
   private TextNumber() {}
@@ -14,33 +14,18 @@ public final class TextNumber {
    * Appends a finite number with at most that many significant digits, ties away from zero; digits
    * before the decimal sign are never dropped.
    */
-  public static void append(StringBuilder out, double value, int digits) {
+  public static void append(TextBytes out, double value, int digits) {
     double magnitude = Math.abs(value);
     int decimals = decimals(magnitude, digits);
-    if (decimals >= POWERS.length || magnitude >= LARGEST) {
+    if (decimals > MOST_DECIMALS || magnitude >= LARGEST) {
       out.append(exact(value, digits));
       return;
     }
-    long scaled = Math.round(magnitude * POWERS[decimals]);
-    while (decimals > 0 && scaled % 10 == 0) {
-      scaled /= 10;
-      decimals--;
-    }
+    long scaled = Math.round(magnitude * DecimalPowers.whole(decimals));
     if (value < 0 && scaled > 0) {
       out.append('-');
     }
-    out.append(scaled / POWERS[decimals]);
-    if (decimals > 0) {
-      fraction(out, scaled % POWERS[decimals], decimals);
-    }
-  }
-
-  private static void fraction(StringBuilder out, long fraction, int decimals) {
-    out.append('.');
-    for (int i = decimals - 1; i > 0 && fraction < POWERS[i]; i--) {
-      out.append('0');
-    }
-    out.append(fraction);
+    out.appendDecimal(scaled, decimals);
   }
 
   /** Decimal places that leave so many significant digits. */
@@ -50,7 +35,7 @@ public final class TextNumber {
     }
     if (magnitude >= 1) {
       int whole = 1;
-      while (whole < digits && magnitude >= POWERS[whole]) {
+      while (whole < digits && magnitude >= DecimalPowers.whole(whole)) {
         whole++;
       }
       return digits - whole;
@@ -69,14 +54,5 @@ public final class TextNumber {
         .round(new MathContext(Math.max(digits, whole)))
         .stripTrailingZeros()
         .toPlainString();
-  }
-
-  private static long[] powers() {
-    long[] powers = new long[16];
-    powers[0] = 1;
-    for (int i = 1; i < powers.length; i++) {
-      powers[i] = 10 * powers[i - 1];
-    }
-    return powers;
   }
 }

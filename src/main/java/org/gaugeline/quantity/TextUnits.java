@@ -84,7 +84,7 @@ public enum TextUnits {
    * before the decimal sign are never dropped.
    */
   public static String number(double value, int digits) {
-    StringBuilder out = new StringBuilder(24);
+    TextBytes out = new TextBytes(24);
     TextNumber.append(out, value, digits);
     return out.toString();
   }

@@ -2,6 +2,7 @@ package org.gaugeline.wording;
 
 import java.util.List;
 import org.gaugeline.job.Job;
+import org.gaugeline.quantity.TextBytes;
 import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.Word;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +21,7 @@ record MemberFilling(Job job, Member member, Object value, @Nullable Object from
   }
 
   @Override
-  public void write(StringBuilder out, Placeholder placeholder) {
+  public void write(TextBytes out, Placeholder placeholder) {
     switch (placeholder) {
       case NAME -> out.append(member.words());
       case VALUE -> value(out, value);
@@ -32,12 +33,13 @@ record MemberFilling(Job job, Member member, Object value, @Nullable Object from
     }
   }
 
-  private void value(StringBuilder out, @Nullable Object said) {
+  private void value(TextBytes out, @Nullable Object said) {
     if (said instanceof Number number) {
       boolean inch = job.textUnits() == TextUnits.INCH;
       (inch ? member.inch() : member.metric()).append(out, number.doubleValue());
       if (member.money()) {
-        out.append(' ').append(job.shop().currency());
+        out.append(' ');
+        out.append(job.shop().currency());
       }
     } else if (said instanceof Word word) {
       out.append(word.id());
@@ -46,16 +48,17 @@ record MemberFilling(Job job, Member member, Object value, @Nullable Object from
     } else if (said instanceof List<?> list) {
       list(out, list);
     } else {
-      out.append(said);
+      out.append(String.valueOf(said));
     }
   }
 
-  private static void list(StringBuilder out, List<?> list) {
+  private static void list(TextBytes out, List<?> list) {
     if (list.isEmpty()) {
       out.append("none");
     }
     for (int i = 0; i < list.size(); i++) {
-      out.append(i == 0 ? "" : ", ").append(list.get(i));
+      out.append(i == 0 ? "" : ", ");
+      out.append(String.valueOf(list.get(i)));
     }
   }
 }

@@ -5,6 +5,7 @@ import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Job;
+import org.gaugeline.quantity.TextBytes;
 import org.gaugeline.quantity.TextNumber;
 
 /** Fills sentences about quantities; a number that is not there is NaN. */
@@ -44,7 +45,7 @@ record NumberFilling(
   }
 
   @Override
-  public void write(StringBuilder out, Placeholder placeholder) {
+  public void write(TextBytes out, Placeholder placeholder) {
     switch (placeholder) {
       case VALUE -> number(out, value, value);
       case DEMAND -> number(out, demand, capacity);
@@ -60,18 +61,19 @@ record NumberFilling(
     }
   }
 
-  private void number(StringBuilder out, double si, double beside) {
+  private void number(TextBytes out, double si, double beside) {
     if (Double.isNaN(si)) {
       out.append("an unknown amount");
       return;
     }
     ShownUnit.of(measure, job.textUnits()).append(out, si, beside);
     if (measure == Measure.MONEY) {
-      out.append(' ').append(job.shop().currency());
+      out.append(' ');
+      out.append(job.shop().currency());
     }
   }
 
-  private static void percent(StringBuilder out, double share) {
+  private static void percent(TextBytes out, double share) {
     TextNumber.append(out, 100 * share, PERCENT_DIGITS);
     out.append(" %");
   }

@@ -1,27 +1,25 @@
 package org.gaugeline.wording;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.gaugeline.quantity.TextBytes;
 
 /**
  * A template, parsed once. {@code {name}} stands for a value; a part in square brackets is left out
- * where one of its values is missing. A sentence without either is always the same string.
+ * where one of its values is missing. What is always the same is UTF-8 already.
  */
 final class Sentence {
-  private static final int USUAL_LENGTH = 160;
-
   private final Part[] parts;
-  private final String constant;
 
   private Sentence(List<Part> parts) {
     this.parts = parts.toArray(new Part[0]);
-    this.constant =
-        parts.size() == 1 && parts.get(0) instanceof Literal literal ? literal.text() : "";
   }
 
   private sealed interface Part permits Literal, Slot, Optional {}
 
-  private record Literal(String text) implements Part {}
+  @SuppressWarnings("ArrayRecordComponent")
+  private record Literal(byte[] utf8) implements Part {}
 
   private record Slot(Placeholder placeholder) implements Part {}
 
@@ -60,7 +58,7 @@ final class Sentence {
       int open = text.indexOf('{', at);
       int end = open < 0 ? text.length() : open;
       if (end > at) {
-        parts.add(new Literal(text.substring(at, end)));
+        parts.add(new Literal(text.substring(at, end).getBytes(StandardCharsets.UTF_8)));
       }
       if (open < 0) {
         return;
@@ -74,21 +72,16 @@ final class Sentence {
     }
   }
 
-  /** The sentence with its values. */
-  String with(Filling filling) {
-    if (!constant.isEmpty()) {
-      return constant;
-    }
-    StringBuilder out = new StringBuilder(USUAL_LENGTH);
+  /** Appends the sentence with its values. */
+  void write(TextBytes out, Filling filling) {
     for (Part part : parts) {
       write(part, filling, out);
     }
-    return out.toString();
   }
 
-  private static void write(Part part, Filling filling, StringBuilder out) {
+  private static void write(Part part, Filling filling, TextBytes out) {
     if (part instanceof Literal literal) {
-      out.append(literal.text());
+      out.append(literal.utf8());
     } else if (part instanceof Slot slot) {
       filling.write(out, slot.placeholder());
     } else if (part instanceof Optional optional && allThere(optional.parts(), filling)) {

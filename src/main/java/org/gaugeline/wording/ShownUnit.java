@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.gaugeline.assessment.Measure;
+import org.gaugeline.quantity.TextBytes;
 import org.gaugeline.quantity.TextNumber;
 import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.quantity.UnitSuffix;
@@ -88,17 +89,17 @@ record ShownUnit(String label, double perSi, int digits) {
     return new ShownUnit(" " + unit.label(), unit.fromSi(1), digits);
   }
 
-  void append(StringBuilder out, double valueSi) {
+  void append(TextBytes out, double valueSi) {
     append(out, valueSi, digits);
   }
 
   /** Two numbers that differ should not read the same: more digits where they are close. */
-  void append(StringBuilder out, double valueSi, double otherSi) {
+  void append(TextBytes out, double valueSi, double otherSi) {
     boolean close = valueSi != otherSi && Math.abs(valueSi - otherSi) < 0.01 * Math.abs(valueSi);
     append(out, valueSi, close ? TELLING_APART : digits);
   }
 
-  private void append(StringBuilder out, double valueSi, int significant) {
+  private void append(TextBytes out, double valueSi, int significant) {
     if (Double.isInfinite(valueSi)) {
       out.append("no limit");
       return;

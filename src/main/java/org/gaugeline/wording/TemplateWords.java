@@ -9,6 +9,8 @@ import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
+import org.gaugeline.quantity.TextBytes;
+import org.jspecify.annotations.Nullable;
 
 /** Words from the one template file. A code that it lacks is said as it is. */
 public final class TemplateWords implements Words {
@@ -28,45 +30,54 @@ public final class TemplateWords implements Words {
   }
 
   @Override
-  public String reason(Reason reason, Job job) {
+  public void reason(TextBytes out, Reason reason, Job job) {
     Map<Variant, Sentence> variants = sentences.reasons().get(reason.code());
     Sentence sentence = variants == null ? null : variants.get(Variant.of(reason));
-    return sentence == null ? plain(reason.code()) : sentence.with(NumberFilling.of(reason, job));
+    say(out, sentence, reason.code(), NumberFilling.of(reason, job));
   }
 
   @Override
-  public String caution(Caution caution, Job job) {
-    return say(sentences.cautions(), caution.code(), NumberFilling.of(caution, job));
+  public void caution(TextBytes out, Caution caution, Job job) {
+    say(
+        out,
+        sentences.cautions().get(caution.code()),
+        caution.code(),
+        NumberFilling.of(caution, job));
   }
 
   @Override
-  public String setUp(SetUpStep step, Job job) {
-    return say(sentences.steps(), step.code(), NumberFilling.of(step, job));
+  public void setUp(TextBytes out, SetUpStep step, Job job) {
+    say(out, sentences.steps().get(step.code()), step.code(), NumberFilling.of(step, job));
   }
 
   @Override
-  public String assumption(Assumption assumption, Job job) {
-    return say(
-        sentences.assumptions(),
+  public void assumption(TextBytes out, Assumption assumption, Job job) {
+    say(
+        out,
+        sentences.assumptions().get(assumption.reason()),
         assumption.reason(),
         new MemberFilling(job, member(assumption.pointer()), assumption.value(), null));
   }
 
   @Override
-  public String change(Change change, Job job) {
+  public void change(TextBytes out, Change change, Job job) {
     Sentence own = sentences.changes().get(change.pointer());
-    return (own == null ? sentences.change() : own)
-        .with(new MemberFilling(job, member(change.pointer()), change.to(), change.from()));
+    (own == null ? sentences.change() : own)
+        .write(out, new MemberFilling(job, member(change.pointer()), change.to(), change.from()));
   }
 
   @Override
-  public String ruledOut(RuledOut ruledOut, Job job) {
-    return reason(ruledOut.reason(), job);
+  public void ruledOut(TextBytes out, RuledOut ruledOut, Job job) {
+    reason(out, ruledOut.reason(), job);
   }
 
   @Override
-  public String limit(Limit limit, Job job) {
-    return say(sentences.limits(), limit.governedBy(), NumberFilling.none(job));
+  public void limit(TextBytes out, Limit limit, Job job) {
+    say(
+        out,
+        sentences.limits().get(limit.governedBy()),
+        limit.governedBy(),
+        NumberFilling.none(job));
   }
 
   private Member member(String pointer) {
@@ -74,12 +85,12 @@ public final class TemplateWords implements Words {
     return named == null ? Member.of(pointer) : named;
   }
 
-  private static String say(Map<String, Sentence> of, String code, Filling filling) {
-    Sentence sentence = of.get(code);
-    return sentence == null ? plain(code) : sentence.with(filling);
-  }
-
-  private static String plain(String code) {
-    return code.replace('-', ' ');
+  private static void say(
+      TextBytes out, @Nullable Sentence sentence, String code, Filling filling) {
+    if (sentence == null) {
+      out.append(code.replace('-', ' '));
+    } else {
+      sentence.write(out, filling);
+    }
   }
 }

@@ -8,21 +8,22 @@ import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
+import org.gaugeline.quantity.TextBytes;
 
-/** Codes and numbers in words, in the units of text that the job asks for. */
+/** Appends codes and numbers in words, in the units of text that the job asks for. */
 public interface Words {
-  String reason(Reason reason, Job job);
+  void reason(TextBytes out, Reason reason, Job job);
 
-  String caution(Caution caution, Job job);
+  void caution(TextBytes out, Caution caution, Job job);
 
-  String setUp(SetUpStep step, Job job);
+  void setUp(TextBytes out, SetUpStep step, Job job);
 
-  String assumption(Assumption assumption, Job job);
+  void assumption(TextBytes out, Assumption assumption, Job job);
 
-  String change(Change change, Job job);
+  void change(TextBytes out, Change change, Job job);
 
-  String ruledOut(RuledOut ruledOut, Job job);
+  void ruledOut(TextBytes out, RuledOut ruledOut, Job job);
 
   /** What stops a limit from being higher. */
-  String limit(Limit limit, Job job);
+  void limit(TextBytes out, Limit limit, Job job);
 }

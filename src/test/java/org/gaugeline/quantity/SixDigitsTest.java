@@ -77,18 +77,51 @@ class SixDigitsTest {
     return new BigDecimal(Double.toString(value)).stripTrailingZeros().precision();
   }
 
+  private static String printed(double value) {
+    TextBytes out = new TextBytes(1);
+    SixDigits.append(out, value);
+    return out.toString();
+  }
+
   @Test
   void printsTheDecimalThatRoundingGives() {
-    SplittableRandom random = new SplittableRandom(20261125);
-    char[] out = new char[SixDigits.PRINTED];
-    for (int i = 0; i < 20_000; i++) {
+    SplittableRandom random = new SplittableRandom(SEED + 2);
+    for (int i = 0; i < 50_000; i++) {
       double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-12, 16));
-      String printed = new String(out, 0, SixDigits.print(value, out));
-      assertThat(Double.parseDouble(printed)).as("%s", value).isEqualTo(SixDigits.round(value));
+      assertPrintsAsItRounds(value, "seed " + (SEED + 2) + ", value " + value);
     }
-    for (double value : new double[] {0, 1, -1, 10, 999_999.5, 0.1, 1e-5, 123456789, 5e8, 100}) {
-      String printed = new String(out, 0, SixDigits.print(value, out));
-      assertThat(Double.parseDouble(printed)).as("%s", value).isEqualTo(SixDigits.round(value));
+    for (int exponent = -15; exponent < 20; exponent++) {
+      double power = Double.parseDouble("1e" + exponent);
+      for (double value : new double[] {power, Math.nextUp(power), Math.nextDown(power)}) {
+        assertPrintsAsItRounds(value, "value " + value);
+        assertPrintsAsItRounds(-value, "value " + -value);
+      }
     }
+  }
+
+  private static void assertPrintsAsItRounds(double value, String why) {
+    String printed = printed(value);
+    assertThat(Double.parseDouble(printed))
+        .as(why)
+        .isEqualTo(decimal(value, RoundingMode.HALF_EVEN));
+    double magnitude = Math.abs(value);
+    if (magnitude > 1.1e-6 && magnitude < 0.9e9) {
+      assertThat(printed).as(why).matches("-?(0|[1-9]\\d*)(\\.\\d*[1-9])?");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0",
+    "-0.0, 0",
+    "100, 100",
+    "-1, -1",
+    "999999.5, 1000000",
+    "123456789, 123457000",
+    "0.000123456789, 0.000123457",
+    "-12.5, -12.5"
+  })
+  void printsPlainly(double value, String plain) {
+    assertThat(printed(value)).isEqualTo(plain);
   }
 }

@@ -10,7 +10,7 @@ class TextNumberTest {
   private static final long SEED = 31;
 
   private static String text(double value, int digits) {
-    StringBuilder out = new StringBuilder();
+    TextBytes out = new TextBytes(1);
     TextNumber.append(out, value, digits);
     return out.toString();
   }

@@ -81,7 +81,7 @@ final class Answers {
   }
 
   /** Everything that is said of an answer. */
-  static List<String> texts(Words words, Recommendation answer) {
+  static List<String> texts(Spoken words, Recommendation answer) {
     var job = answer.job();
     List<String> texts = new ArrayList<>();
     job.assumptions().forEach(a -> texts.add(words.assumption(a, job)));

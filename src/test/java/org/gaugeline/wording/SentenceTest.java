@@ -3,6 +3,7 @@ package org.gaugeline.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.gaugeline.quantity.TextBytes;
 import org.junit.jupiter.api.Test;
 
 class SentenceTest {
@@ -15,27 +16,32 @@ class SentenceTest {
         }
 
         @Override
-        public void write(StringBuilder out, Placeholder placeholder) {
+        public void write(TextBytes out, Placeholder placeholder) {
           out.append(placeholder == Placeholder.VALUE ? "7 mm" : "?");
         }
       };
 
+  private static String said(String template) {
+    TextBytes out = new TextBytes(1);
+    Sentence.parse(template).write(out, FILLING);
+    return out.toString();
+  }
+
   @Test
   void fillsValues() {
-    assertThat(Sentence.parse("Take {value}.").with(FILLING)).isEqualTo("Take 7 mm.");
-    assertThat(Sentence.parse("{value}{value}").with(FILLING)).isEqualTo("7 mm7 mm");
+    assertThat(said("Take {value}.")).isEqualTo("Take 7 mm.");
+    assertThat(said("{value}{value}")).isEqualTo("7 mm7 mm");
   }
 
   @Test
   void leavesOutWhatHasNoValue() {
-    assertThat(Sentence.parse("Turn[ to {value}][ of {subject}], gently.").with(FILLING))
+    assertThat(said("Turn[ to {value}][ of {subject}], gently."))
         .isEqualTo("Turn to 7 mm, gently.");
   }
 
   @Test
-  void isTheSameStringWhereNothingIsFilled() {
-    Sentence sentence = Sentence.parse("Close the guard.");
-    assertThat(sentence.with(FILLING)).isSameAs(sentence.with(FILLING));
+  void saysWhatIsNotAscii() {
+    assertThat(said("≥ {value} – 5 µm")).isEqualTo("≥ 7 mm – 5 µm");
   }
 
   @Test

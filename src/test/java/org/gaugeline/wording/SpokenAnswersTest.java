@@ -19,7 +19,7 @@ class SpokenAnswersTest {
   private static final Pattern UNFILLED =
       Pattern.compile("[{}\\[\\]]|NaN|Infinity|null|unknown amount| {2}| [.,;:]");
 
-  private final Words words = TemplateWords.load();
+  private final Spoken words = new Spoken(TemplateWords.load());
 
   @Test
   void textKeepsToTheUnitsAskedFor() {

@@ -1,0 +1,137 @@
+package org.gaugeline.quantity;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+
+/**
+ * Text in the making, as UTF-8 bytes: what leaves the service is never a string on its way. One
+ * thread at a time; used again after {@link #clear}.
+ */
+public class TextBytes {
+  private static final int LONGEST_NUMBER = 40;
+
+  /** The text so far, from 0 to {@link #length}. */
+  protected byte[] bytes;
+
+  protected int length;
+
+  /**
+   * Empty text.
+   *
+   * @param usualBytes room to begin with; it grows
+   */
+  public TextBytes(int usualBytes) {
+    bytes = new byte[usualBytes];
+  }
+
+  public final void clear() {
+    length = 0;
+  }
+
+  /** Appends what is UTF-8 already. */
+  public final void append(byte[] utf8) {
+    reserve(utf8.length);
+    System.arraycopy(utf8, 0, bytes, length, utf8.length);
+    length += utf8.length;
+  }
+
+  public final void append(String text) {
+    int chars = text.length();
+    reserve(2 * chars);
+    byte[] out = bytes;
+    int at = length;
+    for (int i = 0; i < chars; i++) {
+      char c = text.charAt(i);
+      if (c < 0x80) {
+        out[at++] = (byte) c;
+      } else if (c < 0x800) {
+        out[at++] = (byte) (0xC0 | (c >> 6));
+        out[at++] = (byte) (0x80 | (c & 0x3F));
+      } else {
+        length = at;
+        append(text.substring(i).getBytes(StandardCharsets.UTF_8));
+        return;
+      }
+    }
+    length = at;
+  }
+
+  /** Appends text of ASCII characters alone, such as a name of our own: one copy of memory. */
+  @SuppressWarnings("deprecation") // takes the low bytes of characters, which is what ASCII needs
+  public final void appendAscii(String ascii) {
+    int chars = ascii.length();
+    reserve(chars);
+    ascii.getBytes(0, chars, bytes, length);
+    length += chars;
+  }
+
+  /** Appends one ASCII character. */
+  public final void append(char ascii) {
+    reserve(1);
+    bytes[length++] = (byte) ascii;
+  }
+
+  /**
+   * Appends the decimal digits·10^−places without trailing zeros after the point.
+   *
+   * @param digits not negative
+   * @param places of them behind the point, 0 to 18
+   */
+  public final void appendDecimal(long digits, int places) {
+    reserve(LONGEST_NUMBER);
+    long scale = DecimalPowers.whole(places);
+    long whole = places == 0 ? digits : digits / scale;
+    appendWhole(whole);
+    long fraction = digits - whole * scale;
+    if (fraction == 0) {
+      return;
+    }
+    bytes[length++] = '.';
+    int end = length + places;
+    long rest = fraction;
+    for (int at = end - 1; at >= length; at--) {
+      long tenth = rest / 10;
+      bytes[at] = (byte) ('0' + (rest - 10 * tenth));
+      rest = tenth;
+    }
+    while (bytes[end - 1] == '0') {
+      end--;
+    }
+    length = end;
+  }
+
+  private void appendWhole(long whole) {
+    int end = length + 1;
+    for (long rest = whole; rest >= 10; rest /= 10) {
+      end++;
+    }
+    long rest = whole;
+    for (int at = end - 1; at >= length; at--) {
+      long tenth = rest / 10;
+      bytes[at] = (byte) ('0' + (rest - 10 * tenth));
+      rest = tenth;
+    }
+    length = end;
+  }
+
+  /** Makes room for so many bytes. */
+  protected final void reserve(int more) {
+    if (bytes.length - length < more) {
+      bytes = Arrays.copyOf(bytes, Math.max(2 * bytes.length, length + more));
+    }
+  }
+
+  /** Bytes that are held, used or not. */
+  public final int capacity() {
+    return bytes.length;
+  }
+
+  public final byte[] toByteArray() {
+    return Arrays.copyOf(bytes, length);
+  }
+
+  @Override
+  public final String toString() {
+    return new String(bytes, 0, length, StandardCharsets.UTF_8);
+  }
+}
