@@ -34,7 +34,7 @@ final class AssemblyWriter {
     json.text("id", a.id());
     json.whole("rank", a.rank());
     json.text("family", a.assembly().holder().family().id());
-    json.text("standing", a.standing().id());
+    json.word("standing", a.standing().id());
     components(json, a.assembly().holder(), job);
     scores(json, a.scores());
     probability(json, a.probability());
@@ -51,9 +51,9 @@ final class AssemblyWriter {
   private static void components(JsonBytes json, HolderBody holder, Job job) {
     json.array("components");
     json.object();
-    json.text("role", "holder");
+    json.word("role", "holder");
     json.text("ref", holder.ref());
-    json.text("origin", holder.origin().name().toLowerCase(Locale.ROOT));
+    json.word("origin", holder.origin().name().toLowerCase(Locale.ROOT));
     json.text("family", holder.family().id());
     json.text("interface", holder.spindleInterface().id());
     json.number("boreMm", holder.boreM(), UnitSuffix.MM);
@@ -66,7 +66,7 @@ final class AssemblyWriter {
     ColletSize collet = holder.colletSize();
     if (collet != null) {
       json.object();
-      json.text("role", "collet");
+      json.word("role", "collet");
       json.text("ref", collet.id());
       json.number("boreMm", job.tool().shankDiameterM(), UnitSuffix.MM);
       json.text("source", collet.sourceKey());
@@ -160,7 +160,7 @@ final class AssemblyWriter {
       json.number("value", SixDigits.roundDown(unit.fromSi(Math.max(0, value))));
     }
     if (!limit.governedBy().isEmpty()) {
-      json.text("governedBy", limit.governedBy());
+      json.word("governedBy", limit.governedBy());
     }
     json.endObject();
   }
@@ -169,7 +169,7 @@ final class AssemblyWriter {
     json.array("setUp");
     for (SetUpStep step : a.setUp()) {
       json.object();
-      json.text("code", step.code());
+      json.word("code", step.code());
       json.startText("step");
       words.setUp(json, step, job);
       json.endText();

@@ -66,6 +66,14 @@ final class JsonBytes extends TextBytes {
     endText();
   }
 
+  /** A text of our own vocabulary: ASCII letters, digits, stops and hyphens, nothing to escape. */
+  void word(String name, String word) {
+    name(name);
+    append('"');
+    appendAscii(word);
+    append('"');
+  }
+
   void texts(String name, Iterable<String> values) {
     array(name);
     values.forEach(this::text);
@@ -190,17 +198,17 @@ final class JsonBytes extends TextBytes {
   }
 
   private boolean needsEscape(int from) {
-    int at = from;
-    for (; at + Long.BYTES <= length; at += Long.BYTES) {
+    reserve(Long.BYTES);
+    for (int at = from; at < length; at += Long.BYTES) {
       long eight = (long) EIGHT_BYTES.get(bytes, at);
-      long belowSpace = eight - ' ' * ONES & ~eight;
-      if (((belowSpace | hasZero(eight ^ '"' * ONES) | hasZero(eight ^ '\\' * ONES)) & HIGH_BITS)
-          != 0) {
-        return true;
+      int left = length - at;
+      if (left < Long.BYTES) {
+        // What lies behind the text shall not matter: no byte of ones needs an escape.
+        eight |= -1L << (Byte.SIZE * left);
       }
-    }
-    for (; at < length; at++) {
-      if (isEscaped(bytes[at])) {
+      long belowSpace = (eight - ' ' * ONES) & ~eight;
+      long found = belowSpace | hasZero(eight ^ ('"' * ONES)) | hasZero(eight ^ ('\\' * ONES));
+      if ((found & HIGH_BITS) != 0) {
         return true;
       }
     }

@@ -18,9 +18,9 @@ final class ReasonWriter {
     json.array("reasons");
     for (Reason reason : reasons) {
       json.object();
-      json.text("criterion", reason.criterion().id());
-      json.text("code", reason.code());
-      json.text("tone", reason.tone().id());
+      json.word("criterion", reason.criterion().id());
+      json.word("code", reason.code());
+      json.word("tone", reason.tone().id());
       json.startText("text");
       words.reason(json, reason, job);
       json.endText();
@@ -41,8 +41,8 @@ final class ReasonWriter {
     json.array("cautions");
     for (Caution caution : cautions) {
       json.object();
-      json.text("code", caution.code());
-      json.text("severity", caution.severity().id());
+      json.word("code", caution.code());
+      json.word("severity", caution.severity().id());
       json.startText("text");
       words.caution(json, caution, job);
       json.endText();

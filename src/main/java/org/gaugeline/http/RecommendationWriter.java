@@ -57,9 +57,9 @@ final class RecommendationWriter {
     if (!job.label().isEmpty()) {
       json.text("label", job.label());
     }
-    json.text("engineVersion", EngineVersion.CURRENT);
-    json.text("referenceVersion", referenceVersion);
-    json.text("inputDigest", inputDigest);
+    json.word("engineVersion", EngineVersion.CURRENT);
+    json.word("referenceVersion", referenceVersion);
+    json.word("inputDigest", inputDigest);
     json.name("resolved");
     ResolvedWriter.write(json, job, asked);
     assumptions(json, job);
@@ -125,7 +125,7 @@ final class RecommendationWriter {
     for (Recommendation.FamilyVerdict verdict : answer.families()) {
       json.object();
       json.text("family", verdict.family().id());
-      json.text("standing", verdict.standing().id());
+      json.word("standing", verdict.standing().id());
       AssemblyWriter.scores(json, verdict.scores());
       reasons.reasons(json, verdict.reasons(), answer.job());
       String best = verdict.bestAssembly();
@@ -161,7 +161,7 @@ final class RecommendationWriter {
     for (Recommendation.RuledOut out : answer.ruledOut()) {
       json.object();
       json.text("family", out.family().id());
-      json.text("code", out.reason().code());
+      json.word("code", out.reason().code());
       json.startText("text");
       words.ruledOut(json, out, answer.job());
       json.endText();

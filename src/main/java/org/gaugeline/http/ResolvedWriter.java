@@ -30,7 +30,7 @@ final class ResolvedWriter {
     if (!job.label().isEmpty()) {
       json.text("label", job.label());
     }
-    json.text("textUnits", job.textUnits().id());
+    json.word("textUnits", job.textUnits().id());
     workpiece(json, job.workpiece(), orElse(asked.workpiece(), WireIntent.Workpiece.NONE));
     operation(json, job.operation(), orElse(asked.operation(), WireIntent.Operation.NONE));
     feature(json, job.feature(), orElse(asked.feature(), WireIntent.Feature.NONE));
@@ -48,7 +48,7 @@ final class ResolvedWriter {
     json.number("hardnessHb", w.hardnessHb());
     json.number("kc11NPerMm2", w.kc11Pa().median(), N_PER_MM2);
     json.number("mc", w.mc());
-    json.text("isoGroup", w.isoGroup().id());
+    json.word("isoGroup", w.isoGroup().id());
     json.number("complianceUmPerN", w.complianceMPerN(), UM_PER_N);
     sent(json, "ktNPerMm2", asked.ktNPerMm2());
     sent(json, "krRatio", asked.krRatio());
@@ -57,8 +57,8 @@ final class ResolvedWriter {
 
   private static void operation(JsonBytes json, Job.Operation o, WireIntent.Operation asked) {
     json.object("operation");
-    json.text("kind", o.kind().id());
-    json.text("stage", o.stage().id());
+    json.word("kind", o.kind().id());
+    json.word("stage", o.stage().id());
     positive(json, "axialDepthMm", MM.fromSi(o.axialDepthM()));
     positive(json, "radialDepthMm", MM.fromSi(o.radialDepthM()));
     // Only one of the two is read; the resolved intent can be sent again as it is.
@@ -70,8 +70,8 @@ final class ResolvedWriter {
     positive(json, "feedPerToothMm", MM.fromSi(o.feedPerToothM()));
     json.number("preDrilledDiameterMm", o.preDrilledDiameterM(), MM);
     sent(json, "rampAngleDeg", asked.rampAngleDeg());
-    json.text("coolant", o.coolant().id());
-    json.text("direction", o.direction().id());
+    json.word("coolant", o.coolant().id());
+    json.word("direction", o.direction().id());
     sent(json, "tapping", asked.tapping());
     sent(json, "hole", asked.hole());
     json.number("minutesPerPart", o.minutesPerPart());
@@ -103,21 +103,21 @@ final class ResolvedWriter {
 
   private static void tool(JsonBytes json, Job.Tool t, WireIntent.Tool asked) {
     json.object("tool");
-    json.text("kind", t.kind().id());
+    json.word("kind", t.kind().id());
     json.number("diameterMm", t.diameterM(), MM);
     json.whole("teeth", t.teeth());
     json.number("helixDeg", t.helixRad(), DEG);
-    json.text("hand", t.hand().id());
-    json.text("helixHand", t.helixHand().id());
+    json.word("hand", t.hand().id());
+    json.word("helixHand", t.helixHand().id());
     json.number("cornerRadiusMm", t.cornerRadiusM(), MM);
     positive(json, "fluteLengthMm", MM.fromSi(t.fluteLengthM()));
     positive(json, "neckDiameterMm", MM.fromSi(t.neckDiameterM()));
     positive(json, "neckLengthMm", MM.fromSi(t.neckLengthM()));
     json.number("overallLengthMm", t.overallLengthM(), MM);
-    json.text("substrate", t.substrate().id());
+    json.word("substrate", t.substrate().id());
     json.object("shank");
     json.number("diameterMm", t.shankDiameterM(), MM);
-    json.text("form", t.shankForm().id());
+    json.word("form", t.shankForm().id());
     json.text("tolerance", t.shankTolerance());
     json.endObject();
     sent(json, "pitchMm", asked.pitchMm());
@@ -184,15 +184,15 @@ final class ResolvedWriter {
     json.flag("stockOnly", s.stockOnly());
     json.number("hourlyRate", s.hourlyRate());
     json.text("currency", s.currency());
-    json.text("shankCondition", s.shankCondition().id());
-    json.text("colletCondition", s.colletCondition().id());
+    json.word("shankCondition", s.shankCondition().id());
+    json.word("colletCondition", s.colletCondition().id());
     json.endObject();
   }
 
   private static void preferences(
       JsonBytes json, Job.Preferences p, WireIntent.@Nullable Preferences asked) {
     json.object("preferences");
-    json.text("rankBy", p.rankBy().id());
+    json.word("rankBy", p.rankBy().id());
     json.object("weights");
     json.number("accuracy", p.accuracyWeight());
     json.number("grip", p.gripWeight());

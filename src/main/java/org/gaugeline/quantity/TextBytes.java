@@ -9,6 +9,7 @@ import java.util.Arrays;
  */
 public class TextBytes {
   private static final int LONGEST_NUMBER = 40;
+  private static final int MOST_DIGITS = 18;
 
   /** The text so far, from 0 to {@link #length}. */
   protected byte[] bytes;
@@ -79,39 +80,41 @@ public class TextBytes {
    */
   public final void appendDecimal(long digits, int places) {
     reserve(LONGEST_NUMBER);
-    long scale = DecimalPowers.whole(places);
-    long whole = places == 0 ? digits : digits / scale;
-    appendWhole(whole);
-    long fraction = digits - whole * scale;
-    if (fraction == 0) {
+    if (places == 0) {
+      appendWhole(digits);
       return;
     }
-    bytes[length++] = '.';
-    int end = length + places;
-    long rest = fraction;
-    for (int at = end - 1; at >= length; at--) {
-      long tenth = rest / 10;
-      bytes[at] = (byte) ('0' + (rest - 10 * tenth));
-      rest = tenth;
+    long scale = DecimalPowers.whole(places);
+    long whole = digits / scale;
+    appendWhole(whole);
+    if (whole * scale != digits) {
+      bytes[length] = '.';
+      int end = length + 1 + places;
+      print(digits - whole * scale, length + 1, end);
+      while (bytes[end - 1] == '0') {
+        end--;
+      }
+      length = end;
     }
-    while (bytes[end - 1] == '0') {
-      end--;
-    }
-    length = end;
   }
 
   private void appendWhole(long whole) {
-    int end = length + 1;
-    for (long rest = whole; rest >= 10; rest /= 10) {
-      end++;
+    int digits = 1;
+    while (digits <= MOST_DIGITS && whole >= DecimalPowers.whole(digits)) {
+      digits++;
     }
-    long rest = whole;
-    for (int at = end - 1; at >= length; at--) {
-      long tenth = rest / 10;
-      bytes[at] = (byte) ('0' + (rest - 10 * tenth));
-      rest = tenth;
+    print(whole, length, length + digits);
+    length += digits;
+  }
+
+  /** Puts the last digits of a number, as many as fit, with zeros before them. */
+  private void print(long number, int from, int end) {
+    byte[] out = bytes;
+    long rest = number;
+    for (int at = end - 1; at >= from; at--) {
+      out[at] = (byte) ('0' + rest % 10);
+      rest /= 10;
     }
-    length = end;
   }
 
   /** Makes room for so many bytes. */

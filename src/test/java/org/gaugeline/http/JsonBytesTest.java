@@ -5,9 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.gaugeline.assessment.Criterion;
+import org.gaugeline.assessment.Severity;
+import org.gaugeline.assessment.Standing;
+import org.gaugeline.assessment.Tone;
 import org.gaugeline.quantity.UnitSuffix;
+import org.gaugeline.wording.Codes;
 import org.junit.jupiter.api.Test;
 
 /** Documents written, against what an independent reader finds in them. */
@@ -82,6 +89,22 @@ class JsonBytesTest {
   void escapesWhatMustBe() {
     json.text("\"\\/\b\f\n\r\t\u0000\u001f\u007f µ");
     assertThat(json).hasToString("\"\\\"\\\\/\\b\\f\\n\\r\\t\\u0000\\u001F\u007f µ\"");
+  }
+
+  /** What is written as a word is copied as it is. */
+  @Test
+  void wordsNeedNoEscape() {
+    Stream<String> codes =
+        Stream.of(Codes.reasons(), Codes.limits(), Codes.CAUTIONS, Codes.STEPS)
+            .flatMap(List::stream);
+    Stream<String> ids =
+        Stream.of(
+                Arrays.stream(Criterion.values()).map(Criterion::id),
+                Arrays.stream(Tone.values()).map(Tone::id),
+                Arrays.stream(Severity.values()).map(Severity::id),
+                Arrays.stream(Standing.values()).map(Standing::id))
+            .flatMap(each -> each);
+    assertThat(Stream.concat(codes, ids).toList()).allMatch(word -> word.matches("[a-z0-9-]+"));
   }
 
   @Test
