@@ -77,7 +77,7 @@ public class RecommendationBenchmark {
     for (List<Candidate> family :
         new Candidates(data, catalogue).compose(job).byFamily().values()) {
       for (Candidate candidate : family) {
-        bodies.add(Body.prepare(candidate.holder(), models.steel()));
+        bodies.add(Body.prepare(candidate.holder(), models));
       }
     }
     System.out.println("intent " + intentNumber + ": " + bodies.size() + " candidates weighed");

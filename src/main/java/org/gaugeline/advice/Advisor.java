@@ -90,12 +90,12 @@ public final class Advisor {
   private Body body(HolderBody holder) {
     AtomicReference<@Nullable Body> kept = bodies.get(holder);
     if (kept == null) {
-      return Body.prepare(holder, models.steel());
+      return Body.prepare(holder, models);
     }
     Body prepared = kept.get();
     if (prepared == null) {
       // two threads may both prepare it; they come to the same
-      prepared = Body.prepare(holder, models.steel());
+      prepared = Body.prepare(holder, models);
       kept.set(prepared);
     }
     return prepared;

@@ -2,6 +2,7 @@ package org.gaugeline.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.JobContext;
@@ -11,6 +12,7 @@ import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.Severity;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.GripModel;
+import org.gaugeline.reference.InterfaceKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.Substrate;
 
@@ -98,10 +100,12 @@ final class Cautions {
       cautions.add(
           new Caution("never-tighten-empty", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
     }
-    if (model != GripModel.SIDE_LOCK && context.pullN() > 0) {
+    if (appraisal.margin(Pair.PULL_OUT) == null && context.pullN() > 0) {
       cautions.add(
           new Caution("pull-out-possible", Severity.NOTE, context.pullN(), Measure.FORCE, ""));
     }
+    faceContact(context, appraisal, cautions);
+    stack(appraisal, cautions);
     idleTooth(context, appraisal, cautions);
     double uneven = context.unevenToothFactor(appraisal);
     if (uneven > context.practice("unevenToothNoteRatio")) {
@@ -117,6 +121,32 @@ final class Cautions {
       cautions.add(new Caution("long-overhang", Severity.WARNING, slender, Measure.RATIO, ""));
     }
     return List.copyOf(cautions);
+  }
+
+  /** A steep taper holder and a spindle that do not both have the face. */
+  private static void faceContact(JobContext context, Appraisal appraisal, List<Caution> cautions) {
+    HolderBody holder = appraisal.assembly().holder();
+    boolean spindle = context.job().machine().faceContact();
+    boolean steep = holder.spindleInterface().kind() == InterfaceKind.STEEP_TAPER;
+    if (steep && holder.faceContact() && !spindle) {
+      cautions.add(
+          new Caution("face-contact-unused", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+    } else if (steep && spindle && !holder.faceContact()) {
+      cautions.add(
+          new Caution("face-contact-missing", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+    }
+  }
+
+  private static void stack(Appraisal appraisal, List<Caution> cautions) {
+    HolderBody holder = appraisal.assembly().holder();
+    if (!holder.seams().isEmpty()) {
+      cautions.add(
+          new Caution("joints-add-up", Severity.NOTE, holder.seams().size(), Measure.COUNT, ""));
+    }
+    if (holder.damper() != null) {
+      cautions.add(
+          new Caution("damper-needs-tuning", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+    }
   }
 
   private static void idleTooth(JobContext context, Appraisal appraisal, List<Caution> cautions) {

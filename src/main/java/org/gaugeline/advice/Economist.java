@@ -2,9 +2,12 @@ package org.gaugeline.advice;
 
 import org.gaugeline.assembly.Candidate;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.job.Job;
+import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.ShankForm;
 
 /** What an assembly costs: its price, and the edges that it wears at its runout. */
 final class Economist {
@@ -18,15 +21,33 @@ final class Economist {
   static Economics economics(JobContext context, Candidate candidate, Appraisal appraisal) {
     Job job = context.job();
     HolderBody holder = candidate.holder();
-    double price =
-        holder.price() + (holder.colletSize() == null ? 0 : context.practice("colletPrice"));
+    double extras = extras(context, holder);
+    boolean owned = candidate.owned() > 0;
+    double price = holder.price() + extras;
+    double purchase = owned ? 0 : candidate.purchase() + extras;
     double life = job.tool().lifeMinutes() * context.toolLifeFactor(appraisal);
     double change = context.practice("toolChangeS") / 3600 * job.shop().hourlyRate();
     double edge = job.operation().minutesPerPart() / life * (job.tool().price() + change);
     double years = context.practice("holderLifeYears");
-    boolean owned = candidate.owned() > 0;
     double spread =
-        owned || Double.isNaN(price) ? 0 : price / (job.operation().partsPerYear() * years);
-    return new Economics(price, owned, edge, spread, edge + spread);
+        Double.isNaN(purchase) ? 0 : purchase / (job.operation().partsPerYear() * years);
+    return new Economics(price, purchase, owned, edge, spread, edge + spread);
+  }
+
+  /** Collets and locks, which no catalogue row prices. */
+  private static double extras(JobContext context, HolderBody holder) {
+    boolean sealed = context.job().operation().coolant() == Coolant.THROUGH_TOOL;
+    double collet =
+        context.practice("colletPrice")
+            * (sealed ? context.practice("sealedColletPriceFactor") : 1);
+    double sum = holder.colletSize() == null ? 0 : collet;
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Clamped clamped && clamped.host().colletSize() != null) {
+        sum += collet;
+      }
+    }
+    return context.job().tool().shankForm() == ShankForm.FORM_LOCKED
+        ? sum + context.practice("formLockPrice")
+        : sum;
   }
 }

@@ -65,6 +65,7 @@ final class Explanation {
         id,
         ranking.rank(weighed),
         weighed.appraisal().assembly(),
+        Components.of(context, weighed.appraisal()),
         weighed.appraisal().standing(),
         weighed.scores(),
         context.probability(weighed.appraisal()),

@@ -2,6 +2,7 @@ package org.gaugeline.advice;
 
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
+import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Limits;
@@ -16,12 +17,14 @@ import org.gaugeline.assessment.Standing;
  * One assembly with everything that is said of it.
  *
  * @param id name within the answer, such as {@code a1}
+ * @param components parts to put together, spindle first
  * @param rank place among all weighed candidates, 1 for the best
  */
 public record RankedAssembly(
     String id,
     int rank,
     Assembly assembly,
+    List<Part> components,
     Standing standing,
     Scores scores,
     Probability probability,

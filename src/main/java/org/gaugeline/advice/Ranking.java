@@ -100,7 +100,7 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
   }
 
   private static double outlay(Weighed weighed) {
-    double price = weighed.economics().price();
-    return weighed.economics().owned() ? 0 : Double.isNaN(price) ? Double.MAX_VALUE : price;
+    double price = weighed.economics().purchase();
+    return Double.isNaN(price) ? Double.MAX_VALUE : price;
   }
 }

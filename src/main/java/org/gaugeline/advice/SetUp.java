@@ -3,6 +3,8 @@ package org.gaugeline.advice;
 import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Part;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.Margin;
@@ -21,6 +23,7 @@ final class SetUp {
     HolderBody holder = appraisal.assembly().holder();
     List<SetUpStep> steps = new ArrayList<>();
     steps.add(new SetUpStep("clean-taper-and-bore", NONE, Measure.COUNT));
+    stack(context, appraisal, steps);
     clamp(context, appraisal, holder, steps);
     steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
     steps.add(new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
@@ -36,6 +39,39 @@ final class SetUp {
               "preset-gauge-length", appraisal.assembly().gaugeLengthM(), Measure.LENGTH));
     }
     return List.copyOf(steps);
+  }
+
+  /** What is put together before the tool goes in, spindle first. */
+  private static void stack(JobContext context, Appraisal appraisal, List<SetUpStep> steps) {
+    for (Part part : Components.of(context, appraisal)) {
+      switch (part.role()) {
+        case RETENTION_KNOB ->
+            steps.add(new SetUpStep("check-retention-knob", NONE, Measure.COUNT));
+        case COOLANT_TUBE -> steps.add(new SetUpStep("check-coolant-tube", NONE, Measure.COUNT));
+        case ADAPTER, DAMPED_BODY ->
+            steps.add(new SetUpStep("couple-head-to-adapter", NONE, Measure.COUNT));
+        case EXTENSION ->
+            steps.add(
+                new SetUpStep("clamp-extension", extensionInsertionM(appraisal), Measure.LENGTH));
+        case SLEEVE -> steps.add(new SetUpStep("fit-sleeve", part.boreM(), Measure.LENGTH));
+        case COOLANT_COLLET -> steps.add(new SetUpStep("fit-sealed-collet", NONE, Measure.COUNT));
+        case FORM_LOCK -> steps.add(new SetUpStep("fit-form-lock", NONE, Measure.COUNT));
+        case BACK_STOP_SCREW ->
+            steps.add(new SetUpStep("set-back-stop-screw", NONE, Measure.COUNT));
+        case HOLDER, ARBOR, COLLET -> {
+          // put together by the steps that follow
+        }
+      }
+    }
+  }
+
+  private static double extensionInsertionM(Appraisal appraisal) {
+    for (Seam seam : appraisal.assembly().holder().seams()) {
+      if (seam instanceof Seam.Clamped clamped) {
+        return clamped.insertionM();
+      }
+    }
+    return NONE;
   }
 
   private static void clamp(

@@ -23,12 +23,16 @@ public final class Candidates {
   private final ReferenceData data;
   private final HolderCatalogue catalogue;
   private final InlineBodies inlineBodies;
+  private final Composer composer;
+  private final Set<String> attachments;
   private final Map<String, Set<String>> familiesByInterface = new HashMap<>();
 
   public Candidates(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.catalogue = catalogue;
     this.inlineBodies = new InlineBodies(data, catalogue);
+    this.composer = new Composer(catalogue);
+    this.attachments = catalogue.attachments().refs();
     catalogue
         .byInterface()
         .forEach(
@@ -93,7 +97,7 @@ public final class Candidates {
       String ref = entry.ref();
       StockEntry.InlineHolder described = entry.inline();
       if (ref != null) {
-        if (catalogue.byRef().containsKey(ref)) {
+        if (catalogue.byRef().containsKey(ref) || attachments.contains(ref)) {
           owned.merge(ref, entry.count(), Integer::sum);
         } else {
           faults.add(
@@ -102,7 +106,7 @@ public final class Candidates {
       } else if (described != null) {
         inlineBodies
             .body(described, entry.pointer(), job, faults)
-            .ifPresent(body -> inline.add(new Candidate(body, entry.count())));
+            .ifPresent(body -> inline.add(Candidate.single(body, entry.count())));
       }
     }
     if (!faults.isEmpty()) {
@@ -122,7 +126,7 @@ public final class Candidates {
       if (count > 0 || !job.shop().stockOnly()) {
         fitting
             .computeIfAbsent(holder.family().id(), id -> new ArrayList<>())
-            .add(new Candidate(holder, count));
+            .add(Candidate.single(holder, count));
       }
     }
     for (Candidate candidate : inline) {
@@ -131,7 +135,66 @@ public final class Candidates {
         fitting.computeIfAbsent(holder.family().id(), id -> new ArrayList<>()).add(candidate);
       }
     }
+    addComposed(job, owned, fitting);
     return fitting;
+  }
+
+  /**
+   * What is put together of several parts, where it can be the answer: a sleeve where a family has
+   * no bore for the shank, an extension where the tool reaches deep, a damped body where it reaches
+   * deeper still, an adapter under a head that the shop has.
+   */
+  private void addComposed(
+      Job job, Map<String, Integer> owned, Map<String, List<Candidate>> fitting) {
+    String spindle = job.machine().spindle().id();
+    List<HolderBody> composed = new ArrayList<>();
+    for (HolderBody body : composer.sleeved(spindle)) {
+      if (!fitting.containsKey(body.family().id())) {
+        composed.add(body);
+      }
+    }
+    double depth = job.feature().depthM();
+    double d = job.tool().diameterM();
+    if (depth > data.practice("extensionFromDepthPerDiameter") * d) {
+      composed.addAll(composer.extended(spindle));
+    }
+    if (depth > data.practice("dampedFromDepthPerDiameter") * d) {
+      composed.addAll(composer.damped(spindle));
+    }
+    for (String ref : owned.keySet()) {
+      HolderBody head = catalogue.byRef().get(ref);
+      if (head != null && !head.spindleInterface().id().equals(spindle)) {
+        composed.addAll(composer.adapted(spindle, head));
+      }
+    }
+    for (HolderBody body : composed) {
+      Candidate candidate = candidate(body, owned);
+      boolean allowed = !job.shop().stockOnly() || candidate.owned() > 0;
+      if (allowed && usable(job, body) && !excluded(job, body)) {
+        fitting.computeIfAbsent(body.family().id(), id -> new ArrayList<>()).add(candidate);
+      }
+    }
+  }
+
+  /** Whether the shop wants nothing to do with one of the parts. */
+  private static boolean excluded(Job job, HolderBody body) {
+    for (Part part : body.components()) {
+      if (job.shop().excludedFamilies().contains(part.familyId())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Candidate candidate(HolderBody body, Map<String, Integer> owned) {
+    int sets = Integer.MAX_VALUE;
+    double purchase = 0;
+    for (Part part : body.components()) {
+      int count = owned.getOrDefault(part.ref(), 0);
+      sets = Math.min(sets, count);
+      purchase += count > 0 ? 0 : part.price();
+    }
+    return new Candidate(body, sets, purchase);
   }
 
   private static boolean usable(Job job, HolderBody holder) {

@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * @param ratings what is marked or measured, replacing what is predicted
  * @param price price in the shop's currency; NaN where unknown
  * @param sourceKey source of the description
+ * @param parts components from the spindle outward; none for a holder in one piece
+ * @param seams joints between them, from the gauge plane outward
+ * @param damper tuned mass inside; null for none
  */
 public record HolderBody(
     String ref,
@@ -39,7 +42,53 @@ public record HolderBody(
     Ratings ratings,
     double price,
     boolean throughCoolant,
-    String sourceKey) {
+    String sourceKey,
+    List<Part> parts,
+    List<Seam> seams,
+    @Nullable Damper damper) {
+
+  /** A holder in one piece. */
+  public HolderBody(
+      String ref,
+      Origin origin,
+      ClampingFamily family,
+      SpindleInterface spindleInterface,
+      boolean faceContact,
+      double boreM,
+      @Nullable ColletSize colletSize,
+      double projectionM,
+      List<ProfileSection> sections,
+      double minInsertionM,
+      double maxInsertionM,
+      Ratings ratings,
+      double price,
+      boolean throughCoolant,
+      String sourceKey) {
+    this(
+        ref,
+        origin,
+        family,
+        spindleInterface,
+        faceContact,
+        boreM,
+        colletSize,
+        projectionM,
+        sections,
+        minInsertionM,
+        maxInsertionM,
+        ratings,
+        price,
+        throughCoolant,
+        sourceKey,
+        List.of(),
+        List.of(),
+        null);
+  }
+
+  /** Components from the spindle outward. */
+  public List<Part> components() {
+    return parts.isEmpty() ? List.of(Part.of(this)) : parts;
+  }
 
   /** Where a description comes from. */
   public enum Origin {

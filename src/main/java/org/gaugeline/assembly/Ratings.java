@@ -33,4 +33,20 @@ public record Ratings(
 
   /** Nothing marked, nothing measured. */
   public static final Ratings NONE = new Ratings(N, N, N, N, N, N, N, N, N, N, N);
+
+  /** What stays true of a nose when something is put behind it: its clamping, not its balance. */
+  Ratings ofNose() {
+    return new Ratings(
+        N,
+        N,
+        N,
+        N,
+        runoutTirM,
+        N,
+        nutTorqueNm,
+        interferenceM,
+        frictionCoefficient,
+        clampingTorqueNm,
+        axialHoldN);
+  }
 }

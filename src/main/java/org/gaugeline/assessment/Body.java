@@ -1,10 +1,13 @@
 package org.gaugeline.assessment;
 
+import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
+import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.TipCompliance;
 import org.gaugeline.mechanics.reach.RadialProfile;
 
@@ -36,9 +39,13 @@ public record Body(
     double noseDiameterM,
     double largestDiameterM,
     RadialProfile fromNose) {
+  private static final double SAME_PLACE_M = 1e-7;
 
-  public static Body prepare(HolderBody holder, BeamMaterial steel) {
-    BeamChain chain = chain(holder, steel);
+  /** Stiffness that a mass in rubber lends to the bar around it: none that matters. */
+  private static final double SUSPENDED_SHARE = 1e-6;
+
+  public static Body prepare(HolderBody holder, Models models) {
+    BeamChain chain = chain(holder, models);
     double shank = holder.spindleInterface().shankMassKg();
     double modelled = chain.massKg() + shank;
     double weighed = holder.ratings().massKg();
@@ -64,30 +71,80 @@ public record Body(
         outline(holder));
   }
 
-  private static BeamChain chain(HolderBody holder, BeamMaterial steel) {
+  private static BeamChain chain(HolderBody holder, Models models) {
     BeamChain.Builder builder = BeamChain.fromBase();
-    addTo(builder, holder, steel);
+    addTo(builder, holder, models);
     return builder.toTip();
   }
 
-  /** Adds the body's segments, gauge plane first, to a chain that is being built. */
-  static void addTo(BeamChain.Builder builder, HolderBody holder, BeamMaterial steel) {
+  /** Adds the body's segments and seams, gauge plane first, to a chain that is being built. */
+  static void addTo(BeamChain.Builder builder, HolderBody holder, Models models) {
     double fromGauge = 0;
-    double filledFrom = holder.projectionM() - holder.maxInsertionM();
     for (ProfileSection section : holder.sections()) {
-      double middle = fromGauge + section.lengthM() / 2;
-      double bore = middle > filledFrom ? 0 : section.boreM();
-      builder.add(
-          new BeamSegment(
-              section.lengthM(),
-              section.startDiameterM(),
-              section.endDiameterM(),
-              bore,
-              steel,
-              0,
-              steel));
+      for (Seam seam : holder.seams()) {
+        if (Math.abs(seam.atM() - fromGauge) < SAME_PLACE_M) {
+          addSeam(builder, seam, models);
+        }
+      }
+      builder.add(segment(holder, section, fromGauge, models.steel()));
       fromGauge += section.lengthM();
     }
+  }
+
+  private static BeamSegment segment(
+      HolderBody holder, ProfileSection section, double fromM, BeamMaterial steel) {
+    double middle = fromM + section.lengthM() / 2;
+    double bore = isFilled(holder, middle) ? 0 : section.boreM();
+    Damper damper = holder.damper();
+    boolean carries =
+        damper != null && damper.atM() >= fromM && damper.atM() < fromM + section.lengthM();
+    BeamMaterial core = damper != null && carries ? tunedMass(damper, section, steel) : steel;
+    return new BeamSegment(
+        section.lengthM(),
+        section.startDiameterM(),
+        section.endDiameterM(),
+        bore,
+        steel,
+        carries ? bore : 0,
+        core);
+  }
+
+  /** Whether a shank stands in the bore there: the tool's, or that of an extension. */
+  private static boolean isFilled(HolderBody holder, double fromGaugeM) {
+    if (fromGaugeM > holder.projectionM() - holder.maxInsertionM()) {
+      return true;
+    }
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Clamped clamped
+          && fromGaugeM < clamped.atM()
+          && fromGaugeM > clamped.atM() - clamped.insertionM()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The tuned mass spread over its section: it weighs, hung in rubber it does not stiffen. */
+  private static BeamMaterial tunedMass(Damper damper, ProfileSection section, BeamMaterial steel) {
+    double volume = Math.PI / 4 * section.boreM() * section.boreM() * section.lengthM();
+    return new BeamMaterial(
+        steel.youngPa() * SUSPENDED_SHARE, steel.poisson(), damper.massKg() / volume);
+  }
+
+  private static void addSeam(BeamChain.Builder builder, Seam seam, Models models) {
+    if (seam instanceof Seam.Clamped clamped) {
+      double d = clamped.shankDiameterM();
+      double factor = clamped.host().family().jointFactor();
+      builder.add(
+          new ElasticJoint(
+              models.jointTranslationNPerM(d, factor), models.jointRotationNmPerRad(d, factor)));
+    } else if (seam instanceof Seam.Coupled coupled) {
+      builder.add(
+          new ElasticJoint(
+              coupled.coupling().translationNPerM().median(),
+              coupled.coupling().nativeRotationNmPerRad().median()));
+    }
+    // a sleeve lies inside the tool joint, whose spread covers it
   }
 
   private static RadialProfile outline(HolderBody holder) {

@@ -11,7 +11,7 @@ final class ForceMargins {
 
   static void add(JobContext context, Held held, CutForces forces, List<Margin> margins) {
     sizeError(context, held, forces, margins);
-    addGrip(context, held.grip(), forces, margins);
+    addGrip(context, held, forces, margins);
   }
 
   /** Runout moves a milled wall by half of itself and widens a hole by all of it. */
@@ -75,21 +75,25 @@ final class ForceMargins {
   }
 
   /** Slip, pull-out and push-in alone. */
-  static void addGrip(
-      JobContext context, GripCapacity grip, CutForces forces, List<Margin> margins) {
+  static void addGrip(JobContext context, Held held, CutForces forces, List<Margin> margins) {
     double safety = context.safety;
+    GripCapacity grip = held.grip();
     List<String> basis = List.of(grip.basis());
     Quantiles stopTorque = grip.stopTorqueNm();
     Quantiles stopAxial = grip.stopAxialN();
-    if (stopTorque != null && stopAxial != null) {
+    if (stopTorque != null) {
       against(
           context, Pair.STOP_TORQUE, safety * forces.peakTorqueNm(), stopTorque, basis, margins);
-      if (forces.pullN() > 0) {
-        against(context, Pair.PULL_OUT, safety * forces.pullN(), stopAxial, basis, margins);
-      }
     } else {
-      against(
-          context, Pair.SLIP, safety * forces.slipForceN(), grip.frictionForceN(), basis, margins);
+      double around = 2 * forces.peakTorqueNm() / context.gripped.diameterM();
+      double slip = stopAxial == null ? forces.slipForceN() : around;
+      against(context, Pair.SLIP, safety * slip, grip.frictionForceN(), basis, margins);
+    }
+    for (SeamGrip seam : held.seams()) {
+      slipAtSeam(context, seam, forces, margins);
+    }
+    if (stopAxial != null && forces.pullN() > 0) {
+      against(context, Pair.PULL_OUT, safety * forces.pullN(), stopAxial, basis, margins);
     }
     if (forces.pushN() > forces.pullN()) {
       double torque = stopTorque == null ? forces.peakTorqueNm() : 0;
@@ -98,14 +102,50 @@ final class ForceMargins {
     }
   }
 
-  /** Axial hold beside a torque: the stop, or friction √(F² − (2M/d)²). */
+  /** The weaker of two clamped shanks decides, so only that one is told. */
+  private static void slipAtSeam(
+      JobContext context, SeamGrip seam, CutForces forces, List<Margin> margins) {
+    double demand = context.safety * seam.slipForceN(forces);
+    Quantiles capacity = seam.grip().frictionForceN();
+    double ratio = Margin.ratio(capacity.atStandardScore(-context.standardScore), demand);
+    for (int i = margins.size() - 1; i >= 0; i--) {
+      if (margins.get(i).pair() == Pair.SLIP) {
+        if (margins.get(i).ratio() <= ratio) {
+          return;
+        }
+        margins.remove(i);
+      }
+    }
+    against(context, Pair.SLIP, demand, capacity, List.of(seam.grip().basis()), margins);
+  }
+
+  /**
+   * Axial hold against being pushed in, beside a torque: friction √(F² − (2M/d)²), the flat, or a
+   * screw behind the tool. A stop bears once the shank has moved onto it: the stronger holds.
+   */
   private static Quantiles axialLeft(JobContext context, GripCapacity grip, double torqueNm) {
-    double used = 2 * torqueNm / context.job.tool().shankDiameterM();
+    Quantiles friction = frictionLeft(context, grip, torqueNm);
+    Quantiles stop = grip.stopAxialN() == null ? context.backStopN : grip.stopAxialN();
+    return safe(context, friction) >= safe(context, stop) ? friction : stop;
+  }
+
+  private static Quantiles frictionLeft(JobContext context, GripCapacity grip, double torqueNm) {
+    double used = 2 * torqueNm / context.gripped.diameterM();
     Quantiles force = grip.frictionForceN();
-    Quantiles friction =
-        new Quantiles(left(force.p05(), used), left(force.median(), used), left(force.p95(), used));
-    Quantiles stop = grip.stopAxialN();
-    return stop == null ? friction : stop;
+    return new Quantiles(
+        left(force.p05(), used), left(force.median(), used), left(force.p95(), used));
+  }
+
+  /** Whether only a screw behind the tool keeps it from being pushed in. */
+  static boolean restsOnBackStop(JobContext context, Held held) {
+    GripCapacity grip = held.grip();
+    return grip.stopAxialN() == null
+        && safe(context, frictionLeft(context, grip, context.forces.peakTorqueNm()))
+            < context.forces.pushN();
+  }
+
+  private static double safe(JobContext context, Quantiles capacity) {
+    return capacity.atStandardScore(-context.standardScore);
   }
 
   private static double left(double forceN, double usedN) {

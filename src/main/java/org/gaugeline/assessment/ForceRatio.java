@@ -17,17 +17,15 @@ record ForceRatio(double ratio, String code) {
   static ForceRatio least(JobContext context, Held held, CutForces forces, double omegaRadPerS) {
     List<Margin> margins = new ArrayList<>(6);
     ForceMargins.add(context, held, forces, margins);
-    double moment = InterfaceBending.momentNm(forces, held.assembly().gaugeLengthM());
-    double full = InterfaceBending.of(context, held.body().holder()).fullNm();
     return leastOf(margins)
-        .or(Margin.ratio(full, moment), "interface-bending")
+        .or(InterfaceBending.leastFullRatio(context, held, forces), "interface-bending")
         .or(drive(context, forces, omegaRadPerS));
   }
 
   /** Slip, pull-out and push-in alone. */
   static ForceRatio grip(JobContext context, Held held, CutForces forces) {
     List<Margin> margins = new ArrayList<>(3);
-    ForceMargins.addGrip(context, held.grip(), forces, margins);
+    ForceMargins.addGrip(context, held, forces, margins);
     return leastOf(margins);
   }
 

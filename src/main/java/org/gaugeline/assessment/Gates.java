@@ -3,6 +3,7 @@ package org.gaugeline.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
@@ -11,6 +12,7 @@ import org.gaugeline.mechanics.balance.TaperSeat;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.InterfaceKind;
+import org.gaugeline.reference.SpindleInterface;
 
 /** Limits of the machine and of the interface that an assembly passes or does not. */
 final class Gates {
@@ -110,17 +112,29 @@ final class Gates {
   }
 
   private void bending(Body body, Geometry geometry) {
-    double moment = InterfaceBending.momentNm(context.forces, geometry.gaugeLengthM());
-    InterfaceBending bending = InterfaceBending.of(context, body.holder());
-    Severity severity = bending.severity(moment);
+    HolderBody holder = body.holder();
+    double gaugeLength = geometry.gaugeLengthM();
+    bending(
+        "interface-bending",
+        InterfaceBending.of(context, holder),
+        InterfaceBending.momentNm(context.forces, gaugeLength),
+        holder.spindleInterface());
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Coupled coupled) {
+        bending(
+            "coupling-bending",
+            InterfaceBending.of(context, coupled.coupling()),
+            InterfaceBending.momentNm(context.forces, gaugeLength - coupled.atM()),
+            coupled.coupling());
+      }
+    }
+  }
+
+  private void bending(
+      String code, InterfaceBending bending, double momentNm, SpindleInterface joint) {
+    Severity severity = bending.severity(momentNm);
     if (severity != null) {
-      add(
-          "interface-bending",
-          severity,
-          moment,
-          bending.onsetNm(),
-          Measure.MOMENT,
-          body.holder().spindleInterface().limitsSourceKey());
+      add(code, severity, momentNm, bending.onsetNm(), Measure.MOMENT, joint.limitsSourceKey());
     }
   }
 

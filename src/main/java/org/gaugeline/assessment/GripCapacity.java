@@ -1,6 +1,9 @@
 package org.gaugeline.assessment;
 
+import java.util.List;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.grip.AllowableStress;
 import org.gaugeline.mechanics.grip.ColletGrip;
 import org.gaugeline.mechanics.grip.NutThread;
@@ -9,6 +12,7 @@ import org.gaugeline.mechanics.grip.SideLock;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.ShankSize;
 import org.gaugeline.reference.Substrate;
 import org.jspecify.annotations.Nullable;
@@ -30,27 +34,71 @@ record GripCapacity(
   /** Least friction force that is carried, so that a lost fit is a number and not a fault. */
   private static final double NOTHING_N = 1e-3;
 
+  /** What holds the tool in a body. */
   static GripCapacity of(JobContext context, Body body, double insertionM, double omegaRadPerS) {
     HolderBody holder = body.holder();
-    double d = context.job.tool().shankDiameterM();
-    double marked = holder.ratings().clampingTorqueNm();
+    GripCapacity grip =
+        of(context, holder, body.noseDiameterM(), context.gripped, insertionM, omegaRadPerS);
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Sleeved sleeved) {
+        grip = grip.through(Models.quantiles(sleeved.gripShare()));
+      }
+    }
+    return grip;
+  }
+
+  /** What holds the shank of an extension in its host. */
+  static GripCapacity of(JobContext context, Seam.Clamped seam, double omegaRadPerS) {
+    List<ProfileSection> sections = seam.host().sections();
+    double nose = sections.get(sections.size() - 1).endDiameterM();
+    return of(
+        context,
+        seam.host(),
+        nose,
+        context.models.extensionShank(seam.shankDiameterM()),
+        seam.insertionM(),
+        omegaRadPerS);
+  }
+
+  private static GripCapacity of(
+      JobContext context,
+      HolderBody holder,
+      double noseDiameterM,
+      GrippedShank shank,
+      double insertionM,
+      double omegaRadPerS) {
     GripCapacity predicted =
         switch (holder.family().gripModel()) {
-          case SHRINK -> shrink(context, body, insertionM, omegaRadPerS);
-          case PRESSURE -> pressure(context, holder, insertionM, omegaRadPerS);
-          case COLLET -> collet(context, holder, omegaRadPerS);
-          case SIDE_LOCK -> sideLock(context, holder);
+          case SHRINK -> shrink(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
+          case PRESSURE -> pressure(context, holder, shank, insertionM, omegaRadPerS);
+          case COLLET -> collet(context, holder, shank, omegaRadPerS);
+          case SIDE_LOCK -> sideLock(context, holder, shank);
           case ARBOR, SQUARE_DRIVE ->
               throw new IllegalArgumentException(
                   "no grip model for family " + holder.family().id());
         };
-    return Double.isNaN(marked)
-        ? predicted
-        : new GripCapacity(
-            Quantiles.exact(2 * marked / d),
-            predicted.stopTorqueNm(),
-            predicted.stopAxialN(),
-            "given");
+    double marked = holder.ratings().clampingTorqueNm();
+    GripCapacity held =
+        Double.isNaN(marked)
+            ? predicted
+            : new GripCapacity(
+                Quantiles.exact(2 * marked / shank.diameterM()),
+                predicted.stopTorqueNm(),
+                predicted.stopAxialN(),
+                "given");
+    return shank.form() == ShankForm.FORM_LOCKED ? held.locked(context.models, shank) : held;
+  }
+
+  /** The same grip behind a sleeve that passes on a share of the pressure. */
+  private GripCapacity through(Quantiles share) {
+    return new GripCapacity(frictionForceN.times(share), stopTorqueNm, stopAxialN, basis);
+  }
+
+  /** The same grip with bodies that enter a groove of the shank: it cannot be pulled out. */
+  private GripCapacity locked(Models models, GrippedShank shank) {
+    Quantiles groove = models.lockingGrooveN(shank.diameterM());
+    Quantiles axial = beside(frictionForceN, groove.p05(), groove.median(), groove.p95());
+    return new GripCapacity(frictionForceN, stopTorqueNm, axial, basis);
   }
 
   private static Quantiles friction(JobContext context, HolderBody holder) {
@@ -61,16 +109,17 @@ record GripCapacity(
   }
 
   private static GripCapacity shrink(
-      JobContext context, Body body, double insertionM, double omegaRadPerS) {
+      JobContext context,
+      HolderBody holder,
+      double noseDiameterM,
+      GrippedShank shank,
+      double insertionM,
+      double omegaRadPerS) {
     Models models = context.models;
-    HolderBody holder = body.holder();
-    double d = context.job.tool().shankDiameterM();
+    double d = shank.diameterM();
     ShrinkFit fit =
         new ShrinkFit(
-            holder.boreM(),
-            body.noseDiameterM(),
-            models.elasticSteel(),
-            models.elastic(context.job.tool().solid()));
+            holder.boreM(), noseDiameterM, models.elasticSteel(), models.elastic(shank.solid()));
     double given = holder.ratings().interferenceM();
     Quantiles base = models.values().shrinkInterferenceBaseM;
     Quantiles slope = models.values().shrinkInterferenceSlope;
@@ -87,7 +136,7 @@ record GripCapacity(
             Math.max(NOTHING_N, area * pressurePa(fit, middle - smoothing, omegaRadPerS)),
             Math.max(NOTHING_N, area * pressurePa(fit, high - smoothing, omegaRadPerS)));
     Quantiles friction = normal.times(friction(context, holder));
-    boolean hss = context.job.tool().substrate() == Substrate.HSS;
+    boolean hss = shank.substrate() == Substrate.HSS;
     return new GripCapacity(
         hss ? friction.times(models.values().hssShrinkGripFactor) : friction,
         null,
@@ -100,8 +149,12 @@ record GripCapacity(
   }
 
   private static GripCapacity pressure(
-      JobContext context, HolderBody holder, double insertionM, double omegaRadPerS) {
-    double d = context.job.tool().shankDiameterM();
+      JobContext context,
+      HolderBody holder,
+      GrippedShank shank,
+      double insertionM,
+      double omegaRadPerS) {
+    double d = shank.diameterM();
     double left = holder.family().warmGripFactor() * speedFactor(context, holder, omegaRadPerS);
     Quantiles force =
         Models.quantiles(holder.family().contactPressurePa())
@@ -110,7 +163,8 @@ record GripCapacity(
     return new GripCapacity(force, null, null, holder.family().sourceKey());
   }
 
-  private static GripCapacity collet(JobContext context, HolderBody holder, double omegaRadPerS) {
+  private static GripCapacity collet(
+      JobContext context, HolderBody holder, GrippedShank shank, double omegaRadPerS) {
     Models models = context.models;
     ColletSize size = holder.colletSize();
     if (size == null) {
@@ -135,7 +189,7 @@ record GripCapacity(
         torque
             .scale(perTorque * holder.family().warmGripFactor())
             .scale(speedFactor(context, holder, omegaRadPerS))
-            .scale(closingFactor(context, size));
+            .scale(closingFactor(context, size, shank.diameterM()));
     if (used) {
       normal = normal.times(models.values().usedColletGripFactor);
     }
@@ -150,17 +204,18 @@ record GripCapacity(
   }
 
   /** A collet spends part of its force on closing itself below its nominal bore. */
-  private static double closingFactor(JobContext context, ColletSize size) {
-    double millimetres = context.job.tool().shankDiameterM() * 1e3;
+  private static double closingFactor(JobContext context, ColletSize size, double shankDiameterM) {
+    double millimetres = shankDiameterM * 1e3;
     double closed = (Math.ceil(millimetres - 1e-6) - millimetres) * 1e-3;
     double share = Math.min(1, closed / size.collapseM());
     return 1 - context.models.values().colletBelowNominalShare * share;
   }
 
-  private static GripCapacity sideLock(JobContext context, HolderBody holder) {
+  private static GripCapacity sideLock(
+      JobContext context, HolderBody holder, GrippedShank gripped) {
     Models models = context.models;
-    double d = context.job.tool().shankDiameterM();
-    ShankSize shank = context.shank;
+    double d = gripped.diameterM();
+    ShankSize shank = gripped.size();
     if (shank == null || shank.screwDiameterM() <= 0) {
       throw new IllegalArgumentException("no clamping flat is known for a shank of " + d + " m");
     }

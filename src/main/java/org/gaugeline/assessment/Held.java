@@ -1,5 +1,6 @@
 package org.gaugeline.assessment;
 
+import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.mechanics.spread.Quantiles;
 
@@ -8,6 +9,7 @@ import org.gaugeline.mechanics.spread.Quantiles;
  *
  * @param runout runout at the tip
  * @param grip what holds the shank, at speed
+ * @param seams what holds each extension, at speed
  * @param complianceMPerN compliance in the middle of the cut as asked, with the joints' spread
  */
 record Held(
@@ -15,6 +17,7 @@ record Held(
     Assembly assembly,
     RunoutModel runout,
     GripCapacity grip,
+    List<SeamGrip> seams,
     Quantiles complianceMPerN) {
 
   static Held of(JobContext context, Body body, Assembly assembly) {
@@ -27,6 +30,7 @@ record Held(
         assembly,
         RunoutModel.of(context, body.holder(), assembly.stickOutM()),
         GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
+        SeamGrip.all(context, body.holder(), omegaRadPerS),
         Stack.compliance(
             context, body, assembly.stickOutM(), context.job.operation().axialDepthM()));
   }

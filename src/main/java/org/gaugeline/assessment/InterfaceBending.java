@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.balance.TaperSeat;
 import org.gaugeline.mechanics.joint.FaceContact;
 import org.gaugeline.mechanics.joint.TaperContact;
@@ -42,6 +43,32 @@ record InterfaceBending(double onsetNm, double fullNm, double warningRatio) {
         };
     return new InterfaceBending(
         onset, face.liftOffMomentNm() + taper.endContactMomentNm(), values.bendingWarningRatio);
+  }
+
+  /** Bending that a modular coupling carries, at its usual clamping force. */
+  static InterfaceBending of(JobContext context, SpindleInterface coupling) {
+    Values values = context.models.values();
+    double force = coupling.clampingForceN().median();
+    FaceContact face = face(force, coupling);
+    TaperContact taper = taper(force * (1 - coupling.faceShare()), coupling, values);
+    return new InterfaceBending(
+        face.openingMomentNm(),
+        face.liftOffMomentNm() + taper.endContactMomentNm(),
+        values.bendingWarningRatio);
+  }
+
+  /** Full opening over moment of the tightest joint, spindle and couplings. */
+  static double leastFullRatio(JobContext context, Held held, CutForces forces) {
+    double gaugeLength = held.assembly().gaugeLengthM();
+    HolderBody holder = held.body().holder();
+    double least = Margin.ratio(of(context, holder).fullNm(), momentNm(forces, gaugeLength));
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Coupled coupled) {
+        double moment = momentNm(forces, gaugeLength - coupled.atM());
+        least = Math.min(least, Margin.ratio(of(context, coupled.coupling()).fullNm(), moment));
+      }
+    }
+    return least;
   }
 
   /** Moment at the gauge plane: the lateral force acts in the middle of the cut. */

@@ -12,12 +12,12 @@ import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
+import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.mechanics.spread.StandardNormal;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.ReferenceData;
-import org.gaugeline.reference.ShankSize;
 import org.gaugeline.reference.Spread;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +39,11 @@ public final class JobContext {
   final double safety;
   final List<Obstacle> obstacles;
   final BeamMaterial toolMaterial;
-  final @Nullable ShankSize shank;
+  final GrippedShank gripped;
+
+  /** What a screw behind the tool bears. */
+  final Quantiles backStopN;
+
   final double leastStickOutM;
 
   private final Map<ToolKey, ToolFlexibility> tools = new HashMap<>();
@@ -59,7 +63,14 @@ public final class JobContext {
     this.safety = models.safety(job.workpiece().isoGroup());
     this.obstacles = obstacles(job);
     this.toolMaterial = Models.beamMaterial(job.tool().solid());
-    this.shank = shank(job, data);
+    this.gripped =
+        new GrippedShank(
+            job.tool().shankDiameterM(),
+            job.tool().solid(),
+            job.tool().substrate(),
+            job.tool().shankForm(),
+            models.shankSize(job.tool().shankDiameterM()));
+    this.backStopN = models.backStopN(job.tool().shankDiameterM());
     this.leastStickOutM =
         Math.max(
             job.tool().neckLengthM(), Math.max(job.tool().fluteLengthM(), operation.axialDepthM()));
@@ -152,6 +163,13 @@ public final class JobContext {
   public double toolLifeFactor(Appraisal appraisal) {
     Margin runout = appraisal.margin(Pair.RUNOUT);
     return runout == null ? 1 : Prediction.lifeFactor(this, runout.demandMedian());
+  }
+
+  /** Whether friction alone may let the tool be pushed in, so that a screw must stand behind it. */
+  public boolean needsBackStop(Appraisal appraisal) {
+    return forces.pushN() > forces.pullN()
+        && ForceMargins.restsOnBackStop(
+            this, Held.of(this, appraisal.body(), appraisal.assembly()));
   }
 
   /** Whether a runout at the tip leaves a tooth of a milling cutter without a chip. */
@@ -285,14 +303,5 @@ public final class JobContext {
       standing.add(Obstacle.step(obstruction.distanceM(), obstruction.heightM()));
     }
     return standing;
-  }
-
-  private static @Nullable ShankSize shank(Job job, ReferenceData data) {
-    for (ShankSize size : data.shankSizes()) {
-      if (Math.abs(size.diameterM() - job.tool().shankDiameterM()) < 5e-6) {
-        return size;
-      }
-    }
-    return null;
   }
 }

@@ -150,22 +150,42 @@ public final class LimitSolver {
       return new Limit(
           stop.atStandardScore(-context.standardScore) / context.safety, Pair.STOP_TORQUE.id());
     }
-    double force = held.grip().frictionForceN().atStandardScore(-context.standardScore);
-    double left = force > pull ? Math.sqrt(force * force - pull * pull) : 0;
-    return new Limit(left * d / 2 / context.safety, Pair.SLIP.id());
+    double carried = held.grip().stopAxialN() == null ? pull : 0;
+    double torque = torqueLeftNm(held.grip(), carried, d);
+    for (SeamGrip seam : held.seams()) {
+      torque = Math.min(torque, torqueLeftNm(seam.grip(), pull, seam.diameterM()));
+    }
+    return new Limit(torque / context.safety, Pair.SLIP.id());
+  }
+
+  /** Torque that friction carries beside an axial force. */
+  private double torqueLeftNm(GripCapacity grip, double axialN, double diameterM) {
+    double force = grip.frictionForceN().atStandardScore(-context.standardScore);
+    return force > axialN ? Math.sqrt(force * force - axialN * axialN) * diameterM / 2 : 0;
   }
 
   private Limit axialForce(Held held) {
     Quantiles stop = held.grip().stopAxialN();
-    if (stop != null) {
-      return new Limit(
-          stop.atStandardScore(-context.standardScore) / context.safety, Pair.PULL_OUT.id());
+    double most =
+        stop == null
+            ? axialLeftN(held.grip(), context.job.tool().shankDiameterM())
+            : stop.atStandardScore(-context.standardScore);
+    String governedBy = stop == null ? Pair.SLIP.id() : Pair.PULL_OUT.id();
+    for (SeamGrip seam : held.seams()) {
+      double left = axialLeftN(seam.grip(), seam.diameterM());
+      if (left < most) {
+        most = left;
+        governedBy = Pair.SLIP.id();
+      }
     }
-    double around =
-        context.safety * 2 * context.forces.peakTorqueNm() / context.job.tool().shankDiameterM();
-    double force = held.grip().frictionForceN().atStandardScore(-context.standardScore);
-    double left = force > around ? Math.sqrt(force * force - around * around) : 0;
-    return new Limit(left / context.safety, Pair.SLIP.id());
+    return new Limit(most / context.safety, governedBy);
+  }
+
+  /** Axial force that friction carries beside the torque of the cut. */
+  private double axialLeftN(GripCapacity grip, double diameterM) {
+    double around = context.safety * 2 * context.forces.peakTorqueNm() / diameterM;
+    double force = grip.frictionForceN().atStandardScore(-context.standardScore);
+    return force > around ? Math.sqrt(force * force - around * around) : 0;
   }
 
   private Limit stickOut(Appraisal appraisal) {

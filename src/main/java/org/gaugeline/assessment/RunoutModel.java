@@ -1,7 +1,9 @@
 package org.gaugeline.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.runout.RunoutJoint;
 import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.reference.ClampingFamily;
@@ -26,9 +28,52 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
   static RunoutModel of(JobContext context, HolderBody holder, double stickOutM) {
     RunoutJoint seat = seat(context, holder, holder.projectionM() + stickOutM);
     RunoutJoint clamping = clamping(context, holder, stickOutM);
-    List<RunoutJoint> joints = List.of(seat, clamping);
+    List<RunoutJoint> joints =
+        holder.seams().isEmpty()
+            ? List.of(seat, clamping)
+            : composed(context, holder, stickOutM, seat, clamping);
     return new RunoutModel(
         RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA);
+  }
+
+  /** Every joint of a stack throws off everything in front of it. */
+  private static List<RunoutJoint> composed(
+      JobContext context,
+      HolderBody holder,
+      double stickOutM,
+      RunoutJoint seat,
+      RunoutJoint clamping) {
+    List<RunoutJoint> joints = new ArrayList<>(holder.seams().size() + 2);
+    joints.add(seat);
+    for (Seam seam : holder.seams()) {
+      double arm = holder.projectionM() - seam.atM() + stickOutM;
+      joints.add(joint(context, seam, arm));
+    }
+    joints.add(clamping);
+    return joints;
+  }
+
+  private static RunoutJoint joint(JobContext context, Seam seam, double armM) {
+    if (seam instanceof Seam.Clamped clamped) {
+      ClampingFamily family = clamped.host().family();
+      double marked = clamped.host().ratings().runoutTirM();
+      double p95 = Double.isNaN(marked) ? family.tipTirM().p95() * dirt(context, family) : marked;
+      return split(p95, 3 * clamped.shankDiameterM(), armM);
+    }
+    if (seam instanceof Seam.Coupled coupled) {
+      SpindleInterface coupling = coupled.coupling();
+      double sigma = RunoutStack.sigmaFromP95TirM(coupling.nativeSeatTirM().p95());
+      double tilt = context.models.values().seatTiltShare * sigma / coupling.gaugeDiameterM();
+      return new RunoutJoint(sigma, tilt, armM);
+    }
+    Seam.Sleeved sleeved = (Seam.Sleeved) seam;
+    return split(sleeved.tirM().p95(), 3 * context.job.tool().shankDiameterM(), armM);
+  }
+
+  /** A runout known at a distance, half of its variance as tilt there. */
+  private static RunoutJoint split(double p95TirM, double knownAtM, double armM) {
+    double part = RunoutStack.sigmaFromP95TirM(p95TirM) / Math.sqrt(2);
+    return new RunoutJoint(part, part / knownAtM, armM);
   }
 
   private static RunoutJoint seat(JobContext context, HolderBody holder, double gaugeLengthM) {
@@ -44,9 +89,7 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
     ClampingFamily family = holder.family();
     double given = holder.ratings().runoutTirM();
     double p95 = Double.isNaN(given) ? family.tipTirM().p95() * dirt(context, family) : given;
-    double part = RunoutStack.sigmaFromP95TirM(p95) / Math.sqrt(2);
-    double arm = 3 * context.job.tool().shankDiameterM();
-    return new RunoutJoint(part, part / arm, stickOutM);
+    return split(p95, 3 * context.job.tool().shankDiameterM(), stickOutM);
   }
 
   private static double dirt(JobContext context, ClampingFamily family) {

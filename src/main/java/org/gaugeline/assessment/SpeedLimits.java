@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.job.Job;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.ColletSize;
@@ -31,23 +32,36 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
           "interface-speed",
           spindle.limitsSourceKey());
     }
-    double marked = holder.ratings().maxSpeedRadPerS();
-    if (Double.isNaN(marked)) {
-      double scale = boreScale(context, holder);
-      lowest.spread(
-          holder.family().speedCeilingRadPerS().scaled(scale),
-          "holder-speed",
-          holder.family().sourceKey());
-      ColletSize collet = holder.colletSize();
-      if (collet != null) {
-        lowest.spread(collet.maxSpeedRadPerS(), "collet-speed", collet.sourceKey());
+    holder(context, holder, lowest);
+    for (Seam seam : holder.seams()) {
+      if (seam instanceof Seam.Clamped clamped) {
+        holder(context, clamped.host(), lowest);
+      } else if (seam instanceof Seam.Coupled coupled) {
+        SpindleInterface coupling = coupled.coupling();
+        lowest.spread(
+            coupling.nativeRatedSpeedRadPerS(), "coupling-speed", coupling.limitsSourceKey());
       }
-    } else {
-      lowest.exact(marked, "marked-speed", "given");
     }
     lowest.exact(job.tool().maxSpindleSpeedRadPerS(), "cutter-speed", "given");
     bending(context, body, stickOutM, lowest);
     return new SpeedLimits(lowest.median, lowest.safe, lowest.governedBy, lowest.basis);
+  }
+
+  /** What is marked on a holder, else the usual ceiling of its family and collet. */
+  private static void holder(JobContext context, HolderBody holder, Collector lowest) {
+    double marked = holder.ratings().maxSpeedRadPerS();
+    if (!Double.isNaN(marked)) {
+      lowest.exact(marked, "marked-speed", "given");
+      return;
+    }
+    lowest.spread(
+        holder.family().speedCeilingRadPerS().scaled(boreScale(context, holder)),
+        "holder-speed",
+        holder.family().sourceKey());
+    ColletSize collet = holder.colletSize();
+    if (collet != null) {
+      lowest.spread(collet.maxSpeedRadPerS(), "collet-speed", collet.sourceKey());
+    }
   }
 
   private static void bending(JobContext context, Body body, double stickOutM, Collector lowest) {

@@ -3,6 +3,7 @@ package org.gaugeline.assessment;
 import java.util.List;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Ratings;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.balance.BalanceGrade;
 import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.balance.Unbalance;
@@ -94,6 +95,7 @@ final class SpeedMargins {
     }
     double delivered =
         massKg * body.holder().family().residualUnbalanceM()
+            + seamUnbalanceKgM(body.holder(), massKg)
             + body.holder().spindleInterface().seatUnbalanceKgM()
                 * context.models.values().seatUnbalanceLeftShare;
     if (context.job.shop().balancer()) {
@@ -103,6 +105,25 @@ final class SpeedMargins {
       return Math.min(fine, delivered);
     }
     return delivered;
+  }
+
+  /**
+   * Unbalance that a stack's joints add: the mass in front of a joint, taken as its share of the
+   * length, off centre by half of the joint's runout. Balancing the assembly takes it out.
+   */
+  private static double seamUnbalanceKgM(HolderBody holder, double massKg) {
+    double sum = 0;
+    for (Seam seam : holder.seams()) {
+      double tir =
+          seam instanceof Seam.Clamped clamped
+              ? clamped.host().family().tipTirM().median()
+              : seam instanceof Seam.Coupled coupled
+                  ? coupled.coupling().nativeSeatTirM().median()
+                  : 0;
+      double ahead = massKg * (1 - seam.atM() / holder.projectionM());
+      sum += ahead * tir / 2;
+    }
+    return sum;
   }
 
   /** Speed at which the unbalance force reaches its cap: ω = G·m/U. */

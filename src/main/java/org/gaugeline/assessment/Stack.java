@@ -88,20 +88,13 @@ final class Stack {
   }
 
   private static double jointTranslation(JobContext context, HolderBody holder) {
-    return context.models.values().jointTranslationLambda
-        * context.models.steel().youngPa()
-        * context.job.tool().shankDiameterM()
-        * holder.family().jointFactor();
+    return context.models.jointTranslationNPerM(
+        context.job.tool().shankDiameterM(), holder.family().jointFactor());
   }
 
   private static double jointRotation(JobContext context, HolderBody holder) {
-    double d = context.job.tool().shankDiameterM();
-    return context.models.values().jointRotationKappa.median()
-        * context.models.steel().youngPa()
-        * d
-        * d
-        * d
-        * holder.family().jointFactor();
+    return context.models.jointRotationNmPerRad(
+        context.job.tool().shankDiameterM(), holder.family().jointFactor());
   }
 
   private static BeamChain chain(JobContext context, Body body, double stickOutM) {
@@ -111,7 +104,7 @@ final class Stack {
         new ElasticJoint(
             holder.spindleInterface().translationNPerM().median(),
             rotation(context, holder).median()));
-    Body.addTo(builder, holder, context.models.steel());
+    Body.addTo(builder, holder, context.models);
     builder.add(
         new ElasticJoint(jointTranslation(context, holder), jointRotation(context, holder)));
     ToolFlexibility.addTo(

@@ -48,6 +48,11 @@ final class Values {
   final Quantiles screwShearStressPa;
   final Quantiles screwPreloadStressPa;
 
+  final double lockGrooveCoreRatio;
+  final double lockGrooveLandRatio;
+  final double lockGrooveEngagedShare;
+  final double backStopScrewRatio;
+  final Quantiles backStopStressPa;
   final double nutFriction;
   final double coneFriction;
   final List<String> deflectionBasis;
@@ -100,6 +105,11 @@ final class Values {
     this.screwShearStressPa =
         Models.quantiles(data.practiceRow("screwShearStressGrade129Pa").value());
     this.screwPreloadStressPa = Models.quantiles(data.practiceRow("screwPreloadStressPa").value());
+    this.lockGrooveCoreRatio = data.practice("lockGrooveCoreRatio");
+    this.lockGrooveLandRatio = data.practice("lockGrooveLandRatio");
+    this.lockGrooveEngagedShare = data.practice("lockGrooveEngagedShare");
+    this.backStopScrewRatio = data.practice("backStopScrewRatio");
+    this.backStopStressPa = Models.quantiles(data.practiceRow("backStopStressPa").value());
     this.nutFriction = friction(data, "nut-thread");
     this.coneFriction = friction(data, "collet-cone-new");
     this.deflectionBasis =

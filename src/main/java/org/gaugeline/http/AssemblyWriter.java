@@ -3,7 +3,9 @@ package org.gaugeline.http;
 import java.util.Locale;
 import org.gaugeline.advice.Economics;
 import org.gaugeline.advice.RankedAssembly;
+import java.util.List;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Limits;
@@ -14,7 +16,6 @@ import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Job;
 import org.gaugeline.quantity.SixDigits;
 import org.gaugeline.quantity.UnitSuffix;
-import org.gaugeline.reference.ColletSize;
 import org.gaugeline.wording.Words;
 
 /** A ranked assembly as JSON. */
@@ -35,7 +36,7 @@ final class AssemblyWriter {
     json.whole("rank", a.rank());
     json.text("family", a.assembly().holder().family().id());
     json.word("standing", a.standing().id());
-    components(json, a.assembly().holder(), job);
+    components(json, a.components());
     scores(json, a.scores());
     probability(json, a.probability());
     geometry(json, a.geometry());
@@ -48,31 +49,43 @@ final class AssemblyWriter {
     json.endObject();
   }
 
-  private static void components(JsonBytes json, HolderBody holder, Job job) {
+  private static void components(JsonBytes json, List<Part> parts) {
     json.array("components");
-    json.object();
-    json.word("role", "holder");
-    json.text("ref", holder.ref());
-    json.word("origin", holder.origin().name().toLowerCase(Locale.ROOT));
-    json.text("family", holder.family().id());
-    json.text("interface", holder.spindleInterface().id());
-    json.number("boreMm", holder.boreM(), UnitSuffix.MM);
-    json.number("projectionMm", holder.projectionM(), UnitSuffix.MM);
-    json.flag("faceContact", holder.faceContact());
-    json.flag("throughCoolant", holder.throughCoolant());
-    json.number("price", holder.price());
-    json.text("source", holder.sourceKey());
-    json.endObject();
-    ColletSize collet = holder.colletSize();
-    if (collet != null) {
-      json.object();
-      json.word("role", "collet");
-      json.text("ref", collet.id());
-      json.number("boreMm", job.tool().shankDiameterM(), UnitSuffix.MM);
-      json.text("source", collet.sourceKey());
-      json.endObject();
+    for (Part part : parts) {
+      component(json, part);
     }
     json.endArray();
+  }
+
+  private static void component(JsonBytes json, Part part) {
+    json.object();
+    json.word("role", part.role().id());
+    json.text("ref", part.ref());
+    HolderBody.Origin origin = part.origin();
+    if (origin != null) {
+      json.word("origin", origin.name().toLowerCase(Locale.ROOT));
+    }
+    named(json, "family", part.familyId());
+    named(json, "interface", part.interfaceId());
+    named(json, "coupling", part.couplingId());
+    json.number("shankDiameterMm", part.shankDiameterM(), UnitSuffix.MM);
+    json.number("boreMm", part.boreM(), UnitSuffix.MM);
+    json.number("projectionMm", part.projectionM(), UnitSuffix.MM);
+    if (!part.interfaceId().isEmpty()) {
+      json.flag("faceContact", part.faceContact());
+    }
+    if (origin != null) {
+      json.flag("throughCoolant", part.throughCoolant());
+    }
+    json.number("price", part.price());
+    json.text("source", part.sourceKey());
+    json.endObject();
+  }
+
+  private static void named(JsonBytes json, String name, String value) {
+    if (!value.isEmpty()) {
+      json.text(name, value);
+    }
   }
 
   static void scores(JsonBytes json, Scores s) {
@@ -186,6 +199,7 @@ final class AssemblyWriter {
     json.object("economics");
     json.text("currency", job.shop().currency());
     json.number("price", e.price());
+    json.number("purchase", e.purchase());
     json.flag("owned", e.owned());
     json.number("edgeCostPerPart", e.edgeCostPerPart());
     json.number("holderCostPerPart", e.holderCostPerPart());

@@ -40,6 +40,7 @@ public final class CatalogueTables {
     return new HolderCatalogue(
         Collections.unmodifiableMap(byRef),
         byInterface(byRef, data),
+        AttachmentTables.read(folder, data),
         Collections.unmodifiableMap(countByRef));
   }
 

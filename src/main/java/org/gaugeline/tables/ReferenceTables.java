@@ -40,7 +40,10 @@ public final class ReferenceTables {
           "iso286-it.csv",
           "practice.csv",
           "holder-series.csv",
-          "projections.csv");
+          "projections.csv",
+          "extensions.csv",
+          "sleeves.csv",
+          "adapters.csv");
 
   private static final int VERSION_DIGITS = 12;
 

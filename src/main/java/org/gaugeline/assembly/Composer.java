@@ -1,0 +1,241 @@
+package org.gaugeline.assembly;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.GripModel;
+
+/**
+ * Puts holders, extensions, sleeves and adapters together. Depth is bounded: at most one of each,
+ * and an extension is never sleeved. What can be composed on a spindle end is composed once.
+ */
+final class Composer {
+  private static final double SAME_M = 2e-5;
+
+  private final HolderCatalogue catalogue;
+  private final Map<String, List<HolderBody>> extended = new ConcurrentHashMap<>();
+  private final Map<String, List<HolderBody>> sleeved = new ConcurrentHashMap<>();
+  private final Map<String, List<HolderBody>> damped = new ConcurrentHashMap<>();
+
+  Composer(HolderCatalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /** Every extension in every holder that grips its shank well, on one spindle end. */
+  List<HolderBody> extended(String spindleId) {
+    return extended.computeIfAbsent(
+        spindleId,
+        id -> {
+          List<HolderBody> bodies = new ArrayList<>();
+          for (HolderBody host : hosts(id)) {
+            for (Extension extension : catalogue.attachments().extensions()) {
+              if (grips(host, extension)) {
+                bodies.add(extend(host, extension));
+              }
+            }
+          }
+          return List.copyOf(bodies);
+        });
+  }
+
+  /** Every reduction sleeve in every holder with a bore for it, on one spindle end. */
+  List<HolderBody> sleeved(String spindleId) {
+    return sleeved.computeIfAbsent(
+        spindleId,
+        id -> {
+          List<HolderBody> bodies = new ArrayList<>();
+          for (HolderBody host : holders(id)) {
+            for (Sleeve sleeve : catalogue.attachments().sleeves()) {
+              if (pressesWell(host) && Math.abs(host.boreM() - sleeve.outerDiameterM()) < SAME_M) {
+                bodies.add(sleeve(host, sleeve));
+              }
+            }
+          }
+          return List.copyOf(bodies);
+        });
+  }
+
+  /** Every damped body of a spindle end with the shortest heads that its coupling takes. */
+  List<HolderBody> damped(String spindleId) {
+    return damped.computeIfAbsent(
+        spindleId,
+        id -> {
+          List<HolderBody> bodies = new ArrayList<>();
+          for (Adapter adapter : adapters(id)) {
+            if (adapter.isDamped()) {
+              for (HolderBody head : shortest(holders(adapter.coupling().id()))) {
+                bodies.add(adapt(adapter, head));
+              }
+            }
+          }
+          return List.copyOf(bodies);
+        });
+  }
+
+  /** A head of another spindle end on every plain adapter of this one. */
+  List<HolderBody> adapted(String spindleId, HolderBody head) {
+    List<HolderBody> bodies = new ArrayList<>();
+    for (Adapter adapter : adapters(spindleId)) {
+      if (!adapter.isDamped() && adapter.coupling().id().equals(head.spindleInterface().id())) {
+        bodies.add(adapt(adapter, head));
+      }
+    }
+    return bodies;
+  }
+
+  private List<HolderBody> holders(String spindleId) {
+    return catalogue.byInterface().getOrDefault(spindleId, List.of());
+  }
+
+  private List<Adapter> adapters(String spindleId) {
+    List<Adapter> of = new ArrayList<>();
+    for (Adapter adapter : catalogue.attachments().adapters()) {
+      if (adapter.spindleInterface().id().equals(spindleId)) {
+        of.add(adapter);
+      }
+    }
+    return of;
+  }
+
+  /** Holders that may grip an extension: the shop's own, and the shortest generic ones. */
+  private List<HolderBody> hosts(String spindleId) {
+    List<HolderBody> hosts = new ArrayList<>(shortest(holders(spindleId)));
+    for (HolderBody holder : holders(spindleId)) {
+      if (holder.origin() != HolderBody.Origin.GENERIC) {
+        hosts.add(holder);
+      }
+    }
+    return hosts;
+  }
+
+  /** The shortest generic body of each family and bore, face contact apart. */
+  private static List<HolderBody> shortest(List<HolderBody> holders) {
+    Map<String, HolderBody> best = new LinkedHashMap<>();
+    for (HolderBody holder : holders) {
+      if (holder.origin() == HolderBody.Origin.GENERIC) {
+        ColletSize collet = holder.colletSize();
+        String key =
+            holder.family().id()
+                + (collet == null ? holder.boreM() : collet.id())
+                + holder.faceContact()
+                + holder.sections().get(holder.sections().size() - 1).endDiameterM();
+        best.merge(key, holder, (a, b) -> a.projectionM() <= b.projectionM() ? a : b);
+      }
+    }
+    return List.copyOf(best.values());
+  }
+
+  /** Whether it closes on the whole length of what is put in: then a sleeve passes that on. */
+  private static boolean pressesWell(HolderBody host) {
+    return host.family().gripModel() == GripModel.PRESSURE && host.family().sideLoad();
+  }
+
+  /**
+   * A steel shank is not let go by a shrink bore of the same expansion, and a plain one has no flat
+   * for a screw.
+   */
+  private static boolean grips(HolderBody host, Extension extension) {
+    GripModel model = host.family().gripModel();
+    boolean able =
+        (model == GripModel.PRESSURE || model == GripModel.COLLET) && host.family().sideLoad();
+    return able
+        && host.takes(extension.shankDiameterM())
+        && extension.shankLengthM() >= host.minInsertionM();
+  }
+
+  static HolderBody extend(HolderBody host, Extension extension) {
+    ColletSize collet = host.colletSize();
+    double deepest = collet == null ? host.maxInsertionM() : collet.colletLengthM();
+    double insertion = Math.min(extension.shankLengthM(), deepest);
+    List<ProfileSection> sections = new ArrayList<>(host.sections());
+    sections.addAll(extension.sections());
+    List<Seam> seams = new ArrayList<>(host.seams());
+    seams.add(new Seam.Clamped(host.projectionM(), host, extension.shankDiameterM(), insertion));
+    List<Part> parts = new ArrayList<>(host.components());
+    parts.add(Part.of(extension));
+    return new HolderBody(
+        host.ref() + "+" + extension.ref(),
+        host.origin(),
+        extension.family(),
+        host.spindleInterface(),
+        host.faceContact(),
+        extension.boreM(),
+        extension.collet(),
+        host.projectionM() + extension.lengthM(),
+        List.copyOf(sections),
+        extension.minInsertionM(),
+        extension.maxInsertionM(),
+        Ratings.NONE,
+        host.price() + extension.price(),
+        host.throughCoolant(),
+        extension.sourceKey(),
+        List.copyOf(parts),
+        List.copyOf(seams),
+        host.damper());
+  }
+
+  static HolderBody sleeve(HolderBody host, Sleeve sleeve) {
+    List<Seam> seams = new ArrayList<>(host.seams());
+    seams.add(new Seam.Sleeved(host.projectionM(), sleeve.tirM(), sleeve.gripShare()));
+    List<Part> parts = new ArrayList<>(host.components());
+    parts.add(Part.of(sleeve));
+    double deepest = Math.min(host.maxInsertionM(), sleeve.lengthM());
+    return new HolderBody(
+        host.ref() + "+" + sleeve.ref(),
+        host.origin(),
+        host.family(),
+        host.spindleInterface(),
+        host.faceContact(),
+        sleeve.boreM(),
+        null,
+        host.projectionM(),
+        host.sections(),
+        Math.min(leastInsertionM(sleeve), deepest),
+        deepest,
+        host.ratings(),
+        host.price() + sleeve.price(),
+        host.throughCoolant(),
+        sleeve.sourceKey(),
+        List.copyOf(parts),
+        List.copyOf(seams),
+        host.damper());
+  }
+
+  /** Two thirds of the sleeve, as of a collet. */
+  private static double leastInsertionM(Sleeve sleeve) {
+    return sleeve.lengthM() * 2 / 3;
+  }
+
+  static HolderBody adapt(Adapter adapter, HolderBody head) {
+    List<ProfileSection> sections = new ArrayList<>(adapter.sections());
+    sections.addAll(head.sections());
+    List<Seam> seams = new ArrayList<>();
+    seams.add(new Seam.Coupled(adapter.projectionM(), adapter.coupling()));
+    head.seams().forEach(seam -> seams.add(seam.shifted(adapter.projectionM())));
+    List<Part> parts = new ArrayList<>();
+    parts.add(Part.of(adapter));
+    parts.addAll(head.components());
+    return new HolderBody(
+        adapter.ref() + "+" + head.ref(),
+        head.origin(),
+        head.family(),
+        adapter.spindleInterface(),
+        adapter.faceContact(),
+        head.boreM(),
+        head.colletSize(),
+        adapter.projectionM() + head.projectionM(),
+        List.copyOf(sections),
+        head.minInsertionM(),
+        head.maxInsertionM(),
+        head.ratings().ofNose(),
+        adapter.price() + head.price(),
+        head.throughCoolant(),
+        adapter.sourceKey(),
+        List.copyOf(parts),
+        List.copyOf(seams),
+        adapter.damper());
+  }
+}

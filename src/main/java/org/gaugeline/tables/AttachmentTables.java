@@ -1,0 +1,185 @@
+package org.gaugeline.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.gaugeline.assembly.Adapter;
+import org.gaugeline.assembly.Attachments;
+import org.gaugeline.assembly.Damper;
+import org.gaugeline.assembly.Extension;
+import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Sleeve;
+import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.SpindleInterface;
+
+/** Reads the generic extensions, reduction sleeves, adapters and damped bodies. */
+final class AttachmentTables {
+  static final List<String> EXTENSION_COLUMNS =
+      List.of(
+          "family",
+          "size",
+          "boreMm",
+          "colletSize",
+          "shankDiameterMm",
+          "shankLengthMm",
+          "lengthMm",
+          "noseDiameterMm",
+          "noseHalfAngleDeg",
+          "bodyDiameterMm",
+          "minInsertionMm",
+          "maxInsertionMm",
+          "priceEur",
+          "priceSourceKey",
+          "sourceKey");
+  static final List<String> SLEEVE_COLUMNS =
+      List.of(
+          "size",
+          "outerDiameterMm",
+          "boreMm",
+          "lengthMm",
+          "tirP05Um",
+          "tirUm",
+          "tirP95Um",
+          "gripShareP05",
+          "gripShare",
+          "gripShareP95",
+          "priceEur",
+          "priceSourceKey",
+          "sourceKey");
+  static final List<String> ADAPTER_COLUMNS =
+      List.of(
+          "interfaceId",
+          "couplingId",
+          "projectionMm",
+          "boreMm",
+          "damperMassKg",
+          "damperAtMm",
+          "priceEur",
+          "priceSourceKey",
+          "sourceKey");
+
+  /** Wall around the shank's coolant channel. */
+  private static final double CHANNEL_M = 0.003;
+
+  private AttachmentTables() {}
+
+  static Attachments read(TableFolder folder, ReferenceData data) {
+    List<Extension> extensions = new ArrayList<>();
+    for (Row row : rows(folder, "extensions.csv", EXTENSION_COLUMNS)) {
+      extensions.add(TableReader.guarded(row, r -> extension(r, data)));
+    }
+    List<Sleeve> sleeves = new ArrayList<>();
+    for (Row row : rows(folder, "sleeves.csv", SLEEVE_COLUMNS)) {
+      sleeves.add(TableReader.guarded(row, r -> sleeve(r, data)));
+    }
+    List<Adapter> adapters = new ArrayList<>();
+    for (Row row : rows(folder, "adapters.csv", ADAPTER_COLUMNS)) {
+      adapters.add(TableReader.guarded(row, r -> adapter(r, data)));
+    }
+    return new Attachments(List.copyOf(extensions), List.copyOf(sleeves), List.copyOf(adapters));
+  }
+
+  private static Extension extension(Row row, ReferenceData data) {
+    row.source("priceSourceKey", data.sources());
+    ClampingFamily family = row.refer("family", data.families());
+    ColletSize collet = row.has("colletSize") ? row.refer("colletSize", data.colletSizes()) : null;
+    double length = row.positiveSi("lengthMm");
+    return new Extension(
+        "x-" + family.id() + "-" + row.text("size"),
+        family,
+        row.positiveSi("boreMm"),
+        collet,
+        row.positiveSi("shankDiameterMm"),
+        row.positiveSi("shankLengthMm"),
+        length,
+        cone(
+            length,
+            row.positiveSi("noseDiameterMm"),
+            row.si("noseHalfAngleDeg"),
+            row.positiveSi("bodyDiameterMm")),
+        row.positiveSi("minInsertionMm"),
+        row.positiveSi("maxInsertionMm"),
+        row.si("priceEur"),
+        row.source(data.sources()));
+  }
+
+  /** A nose that grows towards the holder until it has the body's diameter. */
+  private static List<ProfileSection> cone(
+      double length, double nose, double halfAngleRad, double body) {
+    double slope = 2 * Math.tan(halfAngleRad);
+    double grown = slope > 0 ? (body - nose) / slope : 0;
+    List<ProfileSection> sections = new ArrayList<>(2);
+    if (grown <= 0) {
+      sections.add(new ProfileSection(length, nose, nose, CHANNEL_M));
+    } else if (grown >= length) {
+      sections.add(new ProfileSection(length, nose + slope * length, nose, CHANNEL_M));
+    } else {
+      sections.add(new ProfileSection(length - grown, body, body, CHANNEL_M));
+      sections.add(new ProfileSection(grown, body, nose, CHANNEL_M));
+    }
+    return List.copyOf(sections);
+  }
+
+  private static Sleeve sleeve(Row row, ReferenceData data) {
+    row.source("priceSourceKey", data.sources());
+    return new Sleeve(
+        "s-" + row.text("size"),
+        row.positiveSi("outerDiameterMm"),
+        row.positiveSi("boreMm"),
+        row.positiveSi("lengthMm"),
+        row.spread("tir", "Um"),
+        row.spread("gripShare", ""),
+        row.si("priceEur"),
+        row.source(data.sources()));
+  }
+
+  private static Adapter adapter(Row row, ReferenceData data) {
+    row.source("priceSourceKey", data.sources());
+    SpindleInterface end = row.refer("interfaceId", data.interfaces());
+    SpindleInterface coupling = row.refer("couplingId", data.interfaces());
+    double projection = row.positiveSi("projectionMm");
+    double mass = row.si("damperMassKg");
+    boolean damped = mass > 0;
+    return new Adapter(
+        (damped ? "d-" : "m-")
+            + end.id().toLowerCase(Locale.ROOT)
+            + "-"
+            + coupling.id().toLowerCase(Locale.ROOT)
+            + "-p"
+            + Math.round(projection * 1e3),
+        end,
+        coupling,
+        end.nativeContact() != ContactMode.TAPER_ONLY,
+        projection,
+        body(end, coupling, projection, row.positiveSi("boreMm"), damped),
+        damped ? new Damper(row.positiveSi("damperAtMm"), mass) : null,
+        row.si("priceEur"),
+        row.source(data.sources()));
+  }
+
+  /** Flange, then the coupling's diameter; a damped body is hollow over its front half. */
+  private static List<ProfileSection> body(
+      SpindleInterface end,
+      SpindleInterface coupling,
+      double projection,
+      double bore,
+      boolean damped) {
+    double flange = Math.min(end.flangeFrontM(), projection / 2);
+    double front = coupling.flangeDiameterM();
+    double solid = damped ? projection / 2 : flange;
+    List<ProfileSection> sections = new ArrayList<>(3);
+    sections.add(new ProfileSection(flange, end.flangeDiameterM(), end.flangeDiameterM(), 0.008));
+    if (solid > flange) {
+      sections.add(new ProfileSection(solid - flange, front, front, 0.008));
+    }
+    sections.add(new ProfileSection(projection - solid, front, front, bore));
+    return List.copyOf(sections);
+  }
+
+  private static List<Row> rows(TableFolder folder, String file, List<String> columns) {
+    return TableReader.table(file, folder.read(file), columns);
+  }
+}
