@@ -1,11 +1,10 @@
 package org.gaugeline.advice;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.ConcurrentHashMap;
 import org.gaugeline.assembly.Candidate;
 import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assembly.HolderBody;
@@ -15,6 +14,7 @@ import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.Models;
+import org.gaugeline.assessment.Standing;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFault;
@@ -22,7 +22,6 @@ import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The story of one recommendation: complete the intent, find the loads and what they demand,
@@ -34,18 +33,14 @@ public final class Advisor {
   private final ReferenceData data;
   private final Models models;
 
-  /** Bodies of the catalogue, each prepared when it is first weighed: most never are. */
-  private final IdentityHashMap<HolderBody, AtomicReference<@Nullable Body>> bodies =
-      new IdentityHashMap<>();
+  /** Bodies that stand for more than one request, each prepared when it is first weighed. */
+  private final Map<String, Body> bodies = new ConcurrentHashMap<>();
 
   public Advisor(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.completion = new Completion(data, MaterialIndex.of(data.materials().values()));
     this.candidates = new Candidates(data, catalogue);
     this.models = new Models(data);
-    for (HolderBody holder : catalogue.byRef().values()) {
-      bodies.put(holder, new AtomicReference<>());
-    }
   }
 
   /**
@@ -78,26 +73,35 @@ public final class Advisor {
         .forEach(
             (family, of) -> {
               List<Weighed> all = new ArrayList<>(of.size());
-              for (Candidate candidate : of) {
-                Appraisal appraisal = appraiser.appraise(body(candidate.holder()));
-                all.add(Weighed.of(context, candidate, appraisal));
+              boolean suits = weigh(context, appraiser, of, all);
+              if (!suits) {
+                // every joint costs accuracy and stiffness: more parts only where fewer will not do
+                weigh(context, appraiser, composed.deeper().getOrDefault(family, List.of()), all);
               }
               weighed.put(family, all);
             });
     return weighed;
   }
 
+  /** Weighs candidates; says whether one of them is suitable. */
+  private boolean weigh(
+      JobContext context, Appraiser appraiser, List<Candidate> candidates, List<Weighed> all) {
+    boolean suits = false;
+    for (Candidate candidate : candidates) {
+      Appraisal appraisal = appraiser.appraise(body(candidate.holder()));
+      suits |= appraisal.standing() == Standing.SUITABLE;
+      all.add(Weighed.of(context, candidate, appraisal));
+    }
+    return suits;
+  }
+
   private Body body(HolderBody holder) {
-    AtomicReference<@Nullable Body> kept = bodies.get(holder);
-    if (kept == null) {
+    if (holder.origin() == HolderBody.Origin.REQUEST) {
       return Body.prepare(holder, models);
     }
-    Body prepared = kept.get();
-    if (prepared == null) {
-      // two threads may both prepare it; they come to the same
-      prepared = Body.prepare(holder, models);
-      kept.set(prepared);
-    }
-    return prepared;
+    Body prepared = bodies.get(holder.ref());
+    return prepared == null
+        ? bodies.computeIfAbsent(holder.ref(), ref -> Body.prepare(holder, models))
+        : prepared;
   }
 }

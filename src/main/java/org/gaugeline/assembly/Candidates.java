@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
@@ -47,9 +48,14 @@ public final class Candidates {
    * Candidates of a job.
    *
    * @param byFamily family id to its candidates, in table order; only families that have any
+   * @param deeper family id to what reaches deeper with more parts; worth weighing only where
+   *     nothing simpler will do
    * @param absent family id to why it has none
    */
-  public record Composed(Map<String, List<Candidate>> byFamily, Map<String, Absence> absent) {}
+  public record Composed(
+      Map<String, List<Candidate>> byFamily,
+      Map<String, List<Candidate>> deeper,
+      Map<String, Absence> absent) {}
 
   /**
    * Why a family has no candidate.
@@ -76,11 +82,15 @@ public final class Candidates {
     Map<String, List<Candidate>> byFamily = new LinkedHashMap<>();
     Map<String, Absence> absent = new LinkedHashMap<>();
     Map<String, List<Candidate>> fitting = fitting(job, owned, inline);
+    Map<String, List<Candidate>> reaching = reaching(job, owned);
+    Map<String, List<Candidate>> deeper = new LinkedHashMap<>();
     for (ClampingFamily family : data.families().values()) {
       List<String> barred = barred(job, family);
       List<Candidate> of = fitting.getOrDefault(family.id(), List.of());
-      if (barred.isEmpty() && !of.isEmpty()) {
+      List<Candidate> far = reaching.getOrDefault(family.id(), List.of());
+      if (barred.isEmpty() && !(of.isEmpty() && far.isEmpty())) {
         byFamily.put(family.id(), of);
+        deeper.put(family.id(), far);
       } else if (barred.isEmpty()) {
         absent.put(family.id(), emptiness(job, family));
       } else {
@@ -88,7 +98,7 @@ public final class Candidates {
         absent.put(family.id(), new Absence(barred.get(0), single, Double.NaN));
       }
     }
-    return new Composed(byFamily, absent);
+    return new Composed(byFamily, deeper, absent);
   }
 
   private void readStock(Job job, Map<String, Integer> owned, List<Candidate> inline) {
@@ -97,7 +107,10 @@ public final class Candidates {
       String ref = entry.ref();
       StockEntry.InlineHolder described = entry.inline();
       if (ref != null) {
-        if (catalogue.byRef().containsKey(ref) || attachments.contains(ref)) {
+        HolderBody stack = ref.indexOf('+') < 0 ? null : composer.named(ref);
+        if (stack != null) {
+          inline.add(Candidate.single(stack, entry.count()));
+        } else if (catalogue.byRef().containsKey(ref) || attachments.contains(ref)) {
           owned.merge(ref, entry.count(), Integer::sum);
         } else {
           faults.add(
@@ -135,43 +148,60 @@ public final class Candidates {
         fitting.computeIfAbsent(holder.family().id(), id -> new ArrayList<>()).add(candidate);
       }
     }
-    addComposed(job, owned, fitting);
+    addStacks(job, owned, fitting);
     return fitting;
   }
 
   /**
-   * What is put together of several parts, where it can be the answer: a sleeve where a family has
-   * no bore for the shank, an extension where the tool reaches deep, a damped body where it reaches
-   * deeper still, an adapter under a head that the shop has.
+   * A sleeve where a family has no bore for the shank, an adapter under a head that the shop has.
    */
-  private void addComposed(
+  private void addStacks(
       Job job, Map<String, Integer> owned, Map<String, List<Candidate>> fitting) {
     String spindle = job.machine().spindle().id();
-    List<HolderBody> composed = new ArrayList<>();
+    List<HolderBody> stacks = new ArrayList<>();
     for (HolderBody body : composer.sleeved(spindle)) {
       if (!fitting.containsKey(body.family().id())) {
-        composed.add(body);
+        stacks.add(body);
       }
-    }
-    double depth = job.feature().depthM();
-    double d = job.tool().diameterM();
-    if (depth > data.practice("extensionFromDepthPerDiameter") * d) {
-      composed.addAll(composer.extended(spindle));
-    }
-    if (depth > data.practice("dampedFromDepthPerDiameter") * d) {
-      composed.addAll(composer.damped(spindle));
     }
     for (String ref : owned.keySet()) {
       HolderBody head = catalogue.byRef().get(ref);
       if (head != null && !head.spindleInterface().id().equals(spindle)) {
-        composed.addAll(composer.adapted(spindle, head));
+        stacks.addAll(composer.adapted(spindle, head));
       }
     }
-    for (HolderBody body : composed) {
-      Candidate candidate = candidate(body, owned);
-      boolean allowed = !job.shop().stockOnly() || candidate.owned() > 0;
-      if (allowed && usable(job, body) && !excluded(job, body)) {
-        fitting.computeIfAbsent(body.family().id(), id -> new ArrayList<>()).add(candidate);
+    add(job, owned, stacks, fitting);
+  }
+
+  /** Extensions where the tool reaches deep, damped bodies where it reaches deeper still. */
+  private Map<String, List<Candidate>> reaching(Job job, Map<String, Integer> owned) {
+    Map<String, List<Candidate>> reaching = new LinkedHashMap<>();
+    String spindle = job.machine().spindle().id();
+    double depth = job.feature().depthM();
+    for (Intent.Obstruction obstruction : job.feature().obstructions()) {
+      depth = Math.max(depth, obstruction.heightM());
+    }
+    double d = job.tool().diameterM();
+    if (depth > data.practice("extensionFromDepthPerDiameter") * d) {
+      add(job, owned, composer.extended(spindle), reaching);
+    }
+    if (depth > data.practice("dampedFromDepthPerDiameter") * d) {
+      add(job, owned, composer.damped(spindle), reaching);
+    }
+    return reaching;
+  }
+
+  private static void add(
+      Job job,
+      Map<String, Integer> owned,
+      List<HolderBody> stacks,
+      Map<String, List<Candidate>> byFamily) {
+    for (HolderBody body : stacks) {
+      if (usable(job, body) && !excluded(job, body)) {
+        Candidate candidate = candidate(body, owned);
+        if (candidate.owned() > 0 || !job.shop().stockOnly()) {
+          byFamily.computeIfAbsent(body.family().id(), id -> new ArrayList<>()).add(candidate);
+        }
       }
     }
   }

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.GripModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts holders, extensions, sleeves and adapters together. Depth is bounded: at most one of each,
@@ -49,7 +51,7 @@ final class Composer {
           List<HolderBody> bodies = new ArrayList<>();
           for (HolderBody host : holders(id)) {
             for (Sleeve sleeve : catalogue.attachments().sleeves()) {
-              if (pressesWell(host) && Math.abs(host.boreM() - sleeve.outerDiameterM()) < SAME_M) {
+              if (takes(host, sleeve)) {
                 bodies.add(sleeve(host, sleeve));
               }
             }
@@ -84,6 +86,45 @@ final class Composer {
       }
     }
     return bodies;
+  }
+
+  /**
+   * The stack that catalogue ids joined by {@code +} name, spindle first; null where one is unknown
+   * or the next does not fit on it.
+   */
+  @Nullable HolderBody named(String ref) {
+    String[] ids = ref.split("\\+", -1);
+    Adapter adapter = byRef(catalogue.attachments().adapters(), Adapter::ref, ids[0]);
+    int next = adapter == null ? 0 : 1;
+    HolderBody body = next < ids.length ? catalogue.byRef().get(ids[next++]) : null;
+    while (body != null && next < ids.length) {
+      body = with(body, ids[next++]);
+    }
+    if (body == null || adapter == null) {
+      return body;
+    }
+    boolean couples = adapter.coupling().id().equals(body.spindleInterface().id());
+    return couples ? adapt(adapter, body) : null;
+  }
+
+  private @Nullable HolderBody with(HolderBody host, String ref) {
+    Extension extension = byRef(catalogue.attachments().extensions(), Extension::ref, ref);
+    if (extension != null) {
+      return host.seams().isEmpty() && grips(host, extension) ? extend(host, extension) : null;
+    }
+    Sleeve sleeve = byRef(catalogue.attachments().sleeves(), Sleeve::ref, ref);
+    return sleeve != null && host.seams().isEmpty() && takes(host, sleeve)
+        ? sleeve(host, sleeve)
+        : null;
+  }
+
+  private static <T> @Nullable T byRef(List<T> all, Function<T, String> ref, String wanted) {
+    for (T one : all) {
+      if (ref.apply(one).equals(wanted)) {
+        return one;
+      }
+    }
+    return null;
   }
 
   private List<HolderBody> holders(String spindleId) {
@@ -128,9 +169,11 @@ final class Composer {
     return List.copyOf(best.values());
   }
 
-  /** Whether it closes on the whole length of what is put in: then a sleeve passes that on. */
-  private static boolean pressesWell(HolderBody host) {
-    return host.family().gripModel() == GripModel.PRESSURE && host.family().sideLoad();
+  /** A holder that closes on the whole length of what is put in passes that on by a sleeve. */
+  private static boolean takes(HolderBody host, Sleeve sleeve) {
+    return host.family().gripModel() == GripModel.PRESSURE
+        && host.family().sideLoad()
+        && Math.abs(host.boreM() - sleeve.outerDiameterM()) < SAME_M;
   }
 
   /**

@@ -77,7 +77,7 @@ final class AttachmentTables {
     }
     List<Adapter> adapters = new ArrayList<>();
     for (Row row : rows(folder, "adapters.csv", ADAPTER_COLUMNS)) {
-      adapters.add(TableReader.guarded(row, r -> adapter(r, data)));
+      adapters.addAll(TableReader.guarded(row, r -> adapters(r, data)));
     }
     return new Attachments(List.copyOf(extensions), List.copyOf(sleeves), List.copyOf(adapters));
   }
@@ -136,7 +136,21 @@ final class AttachmentTables {
         row.source(data.sources()));
   }
 
-  private static Adapter adapter(Row row, ReferenceData data) {
+  /** A steep taper is made plain and, dearer, with face contact. */
+  private static List<Adapter> adapters(Row row, ReferenceData data) {
+    SpindleInterface end = row.refer("interfaceId", data.interfaces());
+    if (end.nativeContact() != ContactMode.TAPER_ONLY) {
+      return List.of(adapter(row, data, true, 1));
+    }
+    return end.faceContactOffered()
+        ? List.of(
+            adapter(row, data, false, 1),
+            adapter(row, data, true, data.practice("faceContactPriceFactor")))
+        : List.of(adapter(row, data, false, 1));
+  }
+
+  private static Adapter adapter(
+      Row row, ReferenceData data, boolean faceContact, double priceFactor) {
     row.source("priceSourceKey", data.sources());
     SpindleInterface end = row.refer("interfaceId", data.interfaces());
     SpindleInterface coupling = row.refer("couplingId", data.interfaces());
@@ -149,14 +163,15 @@ final class AttachmentTables {
             + "-"
             + coupling.id().toLowerCase(Locale.ROOT)
             + "-p"
-            + Math.round(projection * 1e3),
+            + Math.round(projection * 1e3)
+            + (faceContact && end.nativeContact() == ContactMode.TAPER_ONLY ? "-fc" : ""),
         end,
         coupling,
-        end.nativeContact() != ContactMode.TAPER_ONLY,
+        faceContact,
         projection,
         body(end, coupling, projection, row.positiveSi("boreMm"), damped),
         damped ? new Damper(row.positiveSi("damperAtMm"), mass) : null,
-        row.si("priceEur"),
+        Math.rint(row.si("priceEur") * priceFactor),
         row.source(data.sources()));
   }
 

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Intents of every kind from a seed: sensible, rash and sparse ones. */
 final class SeededIntents {
+  /** A collet head that stands on an adapter of most spindles. */
+  private static final String HEAD = "g-psc-c5-er-collet-er32-p100";
+
   private final SplittableRandom random;
   private final List<Material> materials;
   private final List<String> interfaces;
@@ -152,7 +155,12 @@ final class SeededIntents {
   }
 
   private Intent.Shop shop() {
-    List<StockEntry> stock = random.nextInt(4) == 0 ? List.of(dryHolder()) : List.of();
+    List<StockEntry> stock =
+        switch (random.nextInt(8)) {
+          case 0, 1 -> List.of(dryHolder());
+          case 2 -> List.of(new StockEntry("/shop/stock/0", HEAD, 1, null));
+          default -> List.of();
+        };
     return new Intent.Shop(
         maybe(random.nextBoolean()),
         maybe(random.nextBoolean()),
@@ -178,7 +186,7 @@ final class SeededIntents {
             List.of(),
             null,
             null,
-            null,
+            random.nextBoolean(),
             false,
             null,
             null,
