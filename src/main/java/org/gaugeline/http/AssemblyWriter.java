@@ -1,9 +1,9 @@
 package org.gaugeline.http;
 
+import java.util.List;
 import java.util.Locale;
 import org.gaugeline.advice.Economics;
 import org.gaugeline.advice.RankedAssembly;
-import java.util.List;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Geometry;
