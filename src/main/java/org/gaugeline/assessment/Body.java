@@ -26,6 +26,7 @@ import org.gaugeline.mechanics.reach.RadialProfile;
  * @param frontCouplingRadPerN rotation of the front face by a force there
  * @param frontRotationRadPerNm rotation of the front face by a moment there
  * @param fromNose outline measured from the nose towards the spindle
+ * @param chain the body alone as a beam, gauge plane first
  */
 public record Body(
     HolderBody holder,
@@ -38,7 +39,8 @@ public record Body(
     double frontRotationRadPerNm,
     double noseDiameterM,
     double largestDiameterM,
-    RadialProfile fromNose) {
+    RadialProfile fromNose,
+    BeamChain chain) {
   private static final double SAME_PLACE_M = 1e-7;
 
   /** Stiffness that a mass in rubber lends to the bar around it: none that matters. */
@@ -68,17 +70,12 @@ public record Body(
         TipCompliance.rotationRadPerNm(chain),
         nose.endDiameterM(),
         largest,
-        outline(holder));
+        outline(holder),
+        chain);
   }
 
   private static BeamChain chain(HolderBody holder, Models models) {
     BeamChain.Builder builder = BeamChain.fromBase();
-    addTo(builder, holder, models);
-    return builder.toTip();
-  }
-
-  /** Adds the body's segments and seams, gauge plane first, to a chain that is being built. */
-  static void addTo(BeamChain.Builder builder, HolderBody holder, Models models) {
     double fromGauge = 0;
     for (ProfileSection section : holder.sections()) {
       for (Seam seam : holder.seams()) {
@@ -89,6 +86,7 @@ public record Body(
       builder.add(segment(holder, section, fromGauge, models.steel()));
       fromGauge += section.lengthM();
     }
+    return builder.toTip();
   }
 
   private static BeamSegment segment(

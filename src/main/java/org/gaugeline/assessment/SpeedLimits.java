@@ -66,12 +66,11 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
 
   private static void bending(JobContext context, Body body, double stickOutM, Collector lowest) {
     double share = context.models.values().firstModeShare;
-    double bound = share * Stack.firstFrequencyBoundRadPerS(context, body, stickOutM);
-    if (bound >= lowest.median && bound >= lowest.safe) {
-      return;
+    double harmless = Math.max(lowest.median, lowest.safe) / share;
+    double first = Stack.firstFrequencyUpToRadPerS(context, body, stickOutM, harmless);
+    if (first < harmless) {
+      lowest.exact(share * first, "bending-frequency", "beam-theory");
     }
-    double solved = share * Stack.firstFrequencyRadPerS(context, body, stickOutM);
-    lowest.exact(solved, "bending-frequency", "beam-theory");
   }
 
   /** The usual ceiling of the family at this bore: falls with the square root above 12 mm. */

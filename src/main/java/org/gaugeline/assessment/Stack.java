@@ -104,7 +104,7 @@ final class Stack {
         new ElasticJoint(
             holder.spindleInterface().translationNPerM().median(),
             rotation(context, holder).median()));
-    Body.addTo(builder, holder, context.models);
+    builder.add(body.chain());
     builder.add(
         new ElasticJoint(jointTranslation(context, holder), jointRotation(context, holder)));
     ToolFlexibility.addTo(
@@ -113,7 +113,8 @@ final class Stack {
   }
 
   /** Never above the first bending frequency, from what is at hand anyway. */
-  static double firstFrequencyBoundRadPerS(JobContext context, Body body, double stickOutM) {
+  private static double firstFrequencyBoundRadPerS(
+      JobContext context, Body body, double stickOutM) {
     HolderBody holder = body.holder();
     double projection = holder.projectionM();
     double spindle = 1 / rotation(context, holder).median();
@@ -135,8 +136,19 @@ final class Stack {
         frontRotation + 1 / jointRotation(context, holder) + tool.tipRotationRadPerNm());
   }
 
-  static double firstFrequencyRadPerS(JobContext context, Body body, double stickOutM) {
-    return 2 * Math.PI * MODES.get().firstFrequencyHz(chain(context, body, stickOutM));
+  /**
+   * The first bending frequency, or a lower bound of it where that bound reaches {@code enough}.
+   * The closer the bound the dearer it is, so that the loosest that clears is taken.
+   */
+  static double firstFrequencyUpToRadPerS(
+      JobContext context, Body body, double stickOutM, double enough) {
+    double ofParts = firstFrequencyBoundRadPerS(context, body, stickOutM);
+    if (ofParts >= enough) {
+      return ofParts;
+    }
+    BeamChain chain = chain(context, body, stickOutM);
+    double trace = FirstFrequencyBound.angularFrequencyRadPerS(chain);
+    return trace >= enough ? trace : 2 * Math.PI * MODES.get().firstFrequencyHz(chain);
   }
 
   static List<Double> firstThreeFrequenciesHz(JobContext context, Body body, double stickOutM) {

@@ -121,6 +121,21 @@ public final class BeamChain {
     }
 
     /**
+     * Adds a whole chain on the tip side of what is there; its section integrals are taken over.
+     *
+     * @param part the chain
+     * @return this
+     */
+    public Builder add(BeamChain part) {
+      open();
+      rows.addAll(part.table, part.rows);
+      massKg += part.massKg;
+      momentKgM += part.massKg * (lengthM + part.centroidM);
+      lengthM += part.lengthM;
+      return this;
+    }
+
+    /**
      * Ends the chain at the free tip; the builder takes nothing more.
      *
      * @return the chain

@@ -128,6 +128,17 @@ final class ChainRows {
     table[at + SHEAR] += weight * l / Section.shearStiffnessN(s, diameterM);
   }
 
+  /** Takes over the rows of another table. */
+  void addAll(double[] other, int rows) {
+    int at = size * STRIDE;
+    int end = at + rows * STRIDE;
+    if (end > table.length) {
+      table = Arrays.copyOf(table, 2 * end);
+    }
+    System.arraycopy(other, 0, table, at, rows * STRIDE);
+    size += rows;
+  }
+
   private static int slices(BeamSegment s) {
     double ratio = s.startDiameterM() / s.endDiameterM();
     double spread = Math.max(ratio, 1 / ratio) - 1;
