@@ -55,7 +55,7 @@ final class MillingCutModel implements CutModel {
     MillingForces forces =
         feedPerToothM == job.operation().feedPerToothM()
             ? asked
-            : MillingForces.prepare(cut(feedPerToothM));
+            : MillingForces.prepare(cut(feedPerToothM), axialDepthM, axialDepthM);
     CutLoads loads = forces.at(axialDepthM);
     return new CutForces(
         axialDepthM,

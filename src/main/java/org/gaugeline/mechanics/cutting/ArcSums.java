@@ -28,6 +28,12 @@ final class ArcSums {
     Arrays.fill(cosine, 0);
   }
 
+  /** Takes the points of one arc in place of what was there. */
+  void set(ArcPoints points, ChipForceTable table, double chipAtNinetyM) {
+    clear();
+    add(points, table, chipAtNinetyM);
+  }
+
   /** Adds the points of one arc with the chip h = chipAtNinety·sin φ. */
   void add(ArcPoints points, ChipForceTable table, double chipAtNinetyM) {
     int count = points.sine.length;

@@ -39,14 +39,18 @@ public final class MillingForces {
   private final double conePush;
   private final double lagStepsPerM;
 
-  private MillingForces(MillingCut cut) {
+  private MillingForces(MillingCut cut, double leastDepthM, double mostDepthM) {
     MillingCutter cutter = cut.cutter();
     this.cut = cut;
     this.grid = RotationGrid.over(cut.engagement(), cutter.pitchRad());
     ChipForceTable table = new ChipForceTable(cut.specificForce().law(), cut.feedPerToothM());
     this.straight = new StraightEdgeTable(cut, grid, table);
     this.roundingM = cutter.roundingM();
-    this.rounded = roundingM > 0 ? new RoundedEdgeTable(cut, grid, table) : null;
+    this.rounded =
+        roundingM > 0
+            ? new RoundedEdgeTable(
+                cut, grid, table, EdgeSlices.above(roundingM, leastDepthM), leastDepthM, mostDepthM)
+            : null;
     this.sineOfLead = Math.sin(cutter.leadRad());
     this.conePush = roundingM > 0 ? 0 : cut.radialRatio() * coneCosine(cutter);
     this.lagStepsPerM = cutter.lagRadPerM() / grid.stepRad();
@@ -60,9 +64,22 @@ public final class MillingForces {
    * @return the tabulated cut, immutable
    */
   public static MillingForces prepare(MillingCut cut) {
+    return prepare(cut, 0, Double.MAX_VALUE);
+  }
+
+  /**
+   * Tabulates a cut for the depths between two bounds only, which is cheaper on a rounded edge, the
+   * more so where the least depth is above the rounding.
+   *
+   * @param cut as in {@link #prepare(MillingCut)}
+   * @param leastDepthM least axial depth that will be asked for, m, &ge; 0
+   * @param mostDepthM largest such depth, m, no less than the least
+   * @return the tabulated cut, immutable
+   */
+  public static MillingForces prepare(MillingCut cut, double leastDepthM, double mostDepthM) {
     MillingCutter cutter = cut.cutter();
     if (cutter.helixRad() >= STRAIGHT_BELOW_RAD || cutter.helixRad() == 0) {
-      return new MillingForces(cut);
+      return new MillingForces(cut, leastDepthM, mostDepthM);
     }
     MillingCutter fluted =
         new MillingCutter(
@@ -74,7 +91,9 @@ public final class MillingForces {
             cut.feedPerToothM(),
             cut.specificForce(),
             cut.radialRatio(),
-            cut.gripDiameterM()));
+            cut.gripDiameterM()),
+        leastDepthM,
+        mostDepthM);
   }
 
   /**

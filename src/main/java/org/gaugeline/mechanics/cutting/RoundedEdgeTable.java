@@ -1,45 +1,61 @@
 package org.gaugeline.mechanics.cutting;
 
 /**
- * Forces on the rounded part of an edge, all teeth summed, cumulated upwards over slices of equal
- * angle κ. A slice has its own radius R − r + r·sin κ, chip fz·sin κ·sin φ, edge length r·dκ and
- * lag. Values between two levels are linear in depth.
+ * Forces on the rounded part of an edge, all teeth summed, cumulated upwards over slices. A slice
+ * has its own radius R − r + r·sin κ, chip fz·sin κ·sin φ, edge length r·dκ and lag. Values between
+ * two levels, the ends of a slice, are linear in depth. Only the levels around the asked depths are
+ * kept.
  */
 final class RoundedEdgeTable {
-  private static final int SLICES = 24;
-
-  private static final double SLICE_RAD = Math.PI / 2 / SLICES;
-
   private final double roundingM;
   private final int steps;
-  final double[][] torque = new double[SLICES + 1][];
-  final double[][] feed = new double[SLICES + 1][];
-  final double[][] normal = new double[SLICES + 1][];
-  final double[][] push = new double[SLICES + 1][];
-  private final double[] torqueMean = new double[SLICES + 1];
-  private final double[] feedMean = new double[SLICES + 1];
+  private final EdgeSlices slices;
+  private final int first;
+  final double[][] torque;
+  final double[][] feed;
+  final double[][] normal;
+  final double[][] push;
+  private final double[] torqueMean;
+  private final double[] feedMean;
 
-  RoundedEdgeTable(MillingCut cut, RotationGrid grid, ChipForceTable table) {
+  /** Cumulates the forces for depths between two bounds. */
+  RoundedEdgeTable(
+      MillingCut cut,
+      RotationGrid grid,
+      ChipForceTable table,
+      EdgeSlices slices,
+      double leastDepthM,
+      double mostDepthM) {
     MillingCutter cutter = cut.cutter();
+    this.roundingM = cutter.roundingM();
+    this.steps = grid.steps();
+    this.slices = slices;
+    this.first = levelAt(leastDepthM).below;
+    int last = levelAt(mostDepthM).below + 1;
+    this.torque = new double[last - first + 1][];
+    this.feed = new double[last - first + 1][];
+    this.normal = new double[last - first + 1][];
+    this.push = new double[last - first + 1][];
+    this.torqueMean = new double[last - first + 1];
+    this.feedMean = new double[last - first + 1];
+    allocate(0);
     boolean helical = cutter.helixRad() > 0;
     ArcPoints middles = ArcPoints.middles(cut.engagement(), grid);
     ArcPoints ends = helical ? middles : ArcPoints.ends(cut.engagement(), grid);
-    roundingM = cutter.roundingM();
-    steps = grid.steps();
-    allocate(0);
     SliceForces slice = new SliceForces(grid, cutter.lagRadPerM());
-    for (int k = 0; k < SLICES; k++) {
-      allocate(k + 1);
-      double kappa = (k + 0.5) * SLICE_RAD;
-      double chipM = cut.feedPerToothM() * Math.sin(kappa);
-      slice.integrate(middles, table, chipM);
-      addMeans(k, kappa, cut, slice);
+    for (int k = 0; k < last; k++) {
+      double chipM = cut.feedPerToothM() * slices.sine[k];
+      double lateral = cut.radialRatio() * slices.sine[k];
+      slice.integrate(middles, table, chipM, lateral);
+      int below = Math.max(0, k - first);
+      int above = Math.max(0, k + 1 - first);
+      addMeans(k, below, above, cut, slice);
       if (helical) {
-        slice.spread(heightM(k), heightM(k + 1));
+        slice.spread(roundingM * slices.height[k], roundingM * slices.height[k + 1]);
       } else {
-        slice.stand(ends, table, chipM);
+        slice.stand(ends, table, chipM, lateral);
       }
-      addSlice(k, kappa, cut, slice);
+      addSlice(k, below, above, cut, slice);
     }
   }
 
@@ -51,54 +67,43 @@ final class RoundedEdgeTable {
   }
 
   /** A slice is a short straight edge of its own κ, spread over the lag between its ends. */
-  private void addSlice(int k, double kappa, MillingCut cut, SliceForces slice) {
-    double width = roundingM * SLICE_RAD;
-    double lateral = cut.radialRatio() * Math.sin(kappa);
-    cumulate(torque, k, width * armM(kappa, cut), slice.tangential, 0, slice.tangential);
-    cumulate(push, k, width * cut.radialRatio() * Math.cos(kappa), slice.tangential, 0, slice.sine);
-    cumulate(feed, k, -width, slice.cosine, lateral, slice.sine);
-    cumulate(normal, k, width, slice.sine, -lateral, slice.cosine);
-  }
-
-  private static void cumulate(
-      double[][] table, int k, double factor, double[] first, double share, double[] second) {
-    double[] below = table[k];
-    double[] above = table[k + 1];
-    for (int i = 0; i < above.length; i++) {
-      above[i] = below[i] + factor * (first[i] + share * second[i]);
+  private void addSlice(int k, int below, int above, MillingCut cut, SliceForces slice) {
+    if (above > below) {
+      allocate(above);
     }
+    double width = roundingM * slices.widthRad[k];
+    double push = width * cut.radialRatio() * slices.cosine[k];
+    slice.addTangential(width * armM(k, cut), torque[below], torque[above]);
+    slice.addTangential(push, this.push[below], this.push[above]);
+    slice.addFeed(width, feed[below], feed[above]);
+    slice.addNormal(width, normal[below], normal[above]);
   }
 
-  private void addMeans(int k, double kappa, MillingCut cut, SliceForces slice) {
-    double perPitch = roundingM * SLICE_RAD / cut.cutter().pitchRad();
-    double lateral = cut.radialRatio() * Math.sin(kappa);
-    double tangential = slice.tangentialGrowth;
-    double along = -slice.cosineGrowth - lateral * slice.sineGrowth;
-    torqueMean[k + 1] = torqueMean[k] + armM(kappa, cut) * perPitch * tangential;
-    feedMean[k + 1] = feedMean[k] + perPitch * along;
+  private void addMeans(int k, int below, int above, MillingCut cut, SliceForces slice) {
+    double perPitch = roundingM * slices.widthRad[k] / cut.cutter().pitchRad();
+    torqueMean[above] = torqueMean[below] + armM(k, cut) * perPitch * slice.tangentialGrowth();
+    feedMean[above] = feedMean[below] + perPitch * slice.feedGrowth();
   }
 
-  private double armM(double kappa, MillingCut cut) {
-    return cut.cutter().radiusM() - roundingM + roundingM * Math.sin(kappa);
+  private double armM(int k, MillingCut cut) {
+    return cut.cutter().radiusM() - roundingM + roundingM * slices.sine[k];
   }
 
   /** Level of a depth; at most the top of the rounding. */
   Level levelAt(double depthM) {
-    double kappa = Math.acos(1 - Math.min(depthM, roundingM) / roundingM);
-    int below = Math.min(SLICES - 1, (int) (kappa / (Math.PI / 2) * SLICES));
-    double low = heightM(below);
-    double fraction = Math.min(1, (depthM - low) / (heightM(below + 1) - low));
-    return new Level(below, fraction);
-  }
-
-  private double heightM(int level) {
-    return roundingM * (1 - Math.cos(level * SLICE_RAD));
+    double height = Math.min(1, depthM / roundingM);
+    int below = slices.at(height);
+    double low = slices.height[below];
+    return new Level(below, Math.min(1, (height - low) / (slices.height[below + 1] - low)));
   }
 
   /** Forces at the steps of a pitch, at a depth between two levels. */
   double[] blend(double[][] table, Level level) {
-    double[] low = table[level.below];
-    double[] high = table[level.below + 1];
+    double[] low = table[level.below - first];
+    double[] high = table[level.below - first + 1];
+    if (level.fraction == 1) {
+      return high;
+    }
     double[] blend = new double[steps + 1];
     for (int i = 0; i <= steps; i++) {
       blend[i] = low[i] + level.fraction * (high[i] - low[i]);
@@ -114,11 +119,16 @@ final class RoundedEdgeTable {
   }
 
   double torqueMean(Level level) {
-    return level.of(torqueMean);
+    return mean(torqueMean, level);
   }
 
   double feedMean(Level level) {
-    return level.of(feedMean);
+    return mean(feedMean, level);
+  }
+
+  private double mean(double[] means, Level level) {
+    double low = means[level.below - first];
+    return low + level.fraction * (means[level.below - first + 1] - low);
   }
 
   /**
@@ -127,9 +137,5 @@ final class RoundedEdgeTable {
    * @param below level below
    * @param fraction way to the next level, 0 to 1
    */
-  record Level(int below, double fraction) {
-    double of(double[] table) {
-      return table[below] + fraction * (table[below + 1] - table[below]);
-    }
-  }
+  record Level(int below, double fraction) {}
 }

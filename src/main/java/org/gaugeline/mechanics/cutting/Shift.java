@@ -8,6 +8,7 @@ package org.gaugeline.mechanics.cutting;
  * @param fraction rest of a step, 0 to 1
  */
 record Shift(double pitches, int step, double fraction) {
+  static final Shift NONE = new Shift(0, 0, 0);
 
   static Shift by(double position, int stepsPerPitch) {
     double pitches = Math.floor(position / stepsPerPitch);

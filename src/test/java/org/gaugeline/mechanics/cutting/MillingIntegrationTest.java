@@ -32,10 +32,27 @@ class MillingIntegrationTest {
     }
   }
 
+  /** Tabulated for one depth above the corner, where few slices must do. */
+  @Test
+  void peaksAboveACornerAgreeAtOneDepth() {
+    SplittableRandom random = new SplittableRandom(SEED + 2);
+    for (int n = 0; n < 20; n++) {
+      double radius = random.nextDouble(0.2e-3, 2e-3);
+      MillingCut cut = SampleCuts.random(random, new EdgeShape.CornerRadius(radius));
+      double depth = radius + random.nextDouble(0.01, 1) * cut.cutter().diameterM();
+      CutLoads loads = MillingForces.prepare(cut, depth, depth).at(depth);
+      compare(loads, cut, depth, n, 3.0, 0.5);
+    }
+  }
+
   private static void compare(
       MillingCut cut, double depthPerDiameter, int n, double peakPercent, double meanPercent) {
     double depth = depthPerDiameter * cut.cutter().diameterM();
-    CutLoads loads = MillingForces.prepare(cut).at(depth);
+    compare(MillingForces.prepare(cut).at(depth), cut, depth, n, peakPercent, meanPercent);
+  }
+
+  private static void compare(
+      CutLoads loads, MillingCut cut, double depth, int n, double peakPercent, double meanPercent) {
     FineIntegration fine = FineIntegration.of(cut, depth, 24);
     String label = "seed " + SEED + " cut " + n + " " + cut + " depth " + depth;
     assertThat(loads.meanTorqueNm())
