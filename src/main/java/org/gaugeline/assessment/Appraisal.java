@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
 public final class Appraisal {
   private static final Criterion[] CRITERIA = Criterion.values();
 
-  private final Assembly assembly;
-  private final Body body;
+  private final Held held;
   private final Geometry geometry;
   private final List<Margin> margins;
   private final List<Gate> gates;
@@ -24,14 +23,12 @@ public final class Appraisal {
   private final double[] scores;
 
   Appraisal(
-      Assembly assembly,
-      Body body,
+      Held held,
       Geometry geometry,
       List<Margin> margins,
       List<Gate> gates,
       SpeedLimits speedLimits) {
-    this.assembly = assembly;
-    this.body = body;
+    this.held = held;
     this.geometry = geometry;
     this.margins = margins;
     this.gates = gates;
@@ -41,11 +38,15 @@ public final class Appraisal {
   }
 
   public Assembly assembly() {
-    return assembly;
+    return held.assembly();
   }
 
   Body body() {
-    return body;
+    return held.body();
+  }
+
+  Held held() {
+    return held;
   }
 
   public Geometry geometry() {

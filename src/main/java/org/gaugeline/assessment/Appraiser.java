@@ -39,8 +39,7 @@ public final class Appraiser {
     gap(body, stickOut, margins);
     insertion(body.holder(), assembly.insertionM(), margins);
     SpeedMargins.add(context, body, geometry, speed, margins);
-    return new Appraisal(
-        assembly, body, geometry, margins, Gates.of(context, body, geometry), speed);
+    return new Appraisal(held, geometry, margins, Gates.of(context, body, geometry), speed);
   }
 
   private Geometry geometry(Body body, Assembly assembly) {

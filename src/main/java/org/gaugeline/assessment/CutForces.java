@@ -50,6 +50,30 @@ record CutForces(
         mix(wallNormalForceN, other.wallNormalForceN, share));
   }
 
+  /**
+   * Forces at a share of the way to another cut of the same depth and spread, each taken as a power
+   * law between the two.
+   */
+  CutForces timesPowerOf(CutForces other, double share) {
+    return new CutForces(
+        axialDepthM,
+        spread,
+        power(torqueNm, other.torqueNm, share),
+        power(peakTorqueNm, other.peakTorqueNm, share),
+        power(peakTangentialForceN, other.peakTangentialForceN, share),
+        power(peakRadialForceN, other.peakRadialForceN, share),
+        power(pullN, other.pullN, share),
+        power(pushN, other.pushN, share),
+        power(slipForceN, other.slipForceN, share),
+        power(feedForceN, other.feedForceN, share),
+        power(wallNormalForceN, other.wallNormalForceN, share));
+  }
+
+  private static double power(double from, double to, double share) {
+    double ratio = to / from;
+    return ratio > 0 ? from * Math.pow(ratio, share) : mix(from, to, share);
+  }
+
   private static double mix(double from, double to, double share) {
     return from + share * (to - from);
   }

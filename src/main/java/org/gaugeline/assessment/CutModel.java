@@ -14,6 +14,9 @@ sealed interface CutModel permits MillingCutModel, HoleCutModel {
    */
   CutForces at(double axialDepthM, double feedPerToothM);
 
+  /** Forces as asked where nothing else will be asked: as {@link #at}, to some 0.1 %. */
+  CutForces once();
+
   /** Mean chip thickness as asked, m. */
   double meanChipThicknessM();
 

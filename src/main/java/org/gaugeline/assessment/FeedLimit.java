@@ -1,7 +1,6 @@
 package org.gaugeline.assessment;
 
-import java.util.HashMap;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The largest feed per tooth that an assembly bears. Forces are nearly powers of the feed, so the
@@ -25,7 +24,7 @@ final class FeedLimit {
   private final JobContext context;
   private final double mostM;
   private final double depthM;
-  private final Map<Integer, CutForces> forcesAt = new HashMap<>();
+  private final @Nullable CutForces[] nodes = new CutForces[STEPS / NODE_STEPS + 1];
 
   FeedLimit(JobContext context) {
     this.context = context;
@@ -41,40 +40,18 @@ final class FeedLimit {
     double asked = context.job.operation().feedPerToothM();
     ForceRatio now = at(held, context.forces, asked);
     double position = STEPS + Math.log(asked / mostM) / LOG_STEP;
-    int met = -1;
-    int failed = STEPS + 1;
-    String governedBy = "feed-range";
-    double slope = -FORCE_EXPONENT * LOG_STEP;
-    double last = position;
-    double lastLog = Math.log(now.ratio());
-    while (failed - met > 1) {
-      int next = between(met, failed, last - lastLog / slope);
-      ForceRatio there = at(held, forces(next), feedM(next));
-      if (there.isMet()) {
-        met = next;
-      } else {
-        failed = next;
-        governedBy = there.code();
-      }
-      double log = Math.log(there.ratio());
-      double steeper = (log - lastLog) / (next - last);
-      slope = Double.isFinite(steeper) && steeper < 0 ? steeper : slope;
-      last = next;
-      lastLog = log;
-    }
-    return new Limit(met < 0 ? 0 : INTERPOLATION_SHARE * feedM(met), governedBy);
-  }
-
-  /**
-   * The grid point nearest to a guess inside the bracket; its middle where the guess is outside.
-   */
-  private static int between(int met, int failed, double guess) {
-    boolean inside = guess > met && guess < failed;
-    double wanted = inside ? guess : guess <= met ? met + 1 : failed - 1;
-    if (!Double.isFinite(guess)) {
-      wanted = (met + failed) / 2.0;
-    }
-    return (int) Math.max(met + 1, Math.min(failed - 1, Math.rint(wanted)));
+    GridSearch search =
+        new GridSearch(
+                Math::log,
+                -1,
+                STEPS + 1,
+                "feed-range",
+                position,
+                now.ratio(),
+                -FORCE_EXPONENT * LOG_STEP)
+            .run(step -> at(held, forces(step), feedM(step)));
+    int met = search.met();
+    return new Limit(met < 0 ? 0 : INTERPOLATION_SHARE * feedM(met), search.governedBy());
   }
 
   private double feedM(int step) {
@@ -92,7 +69,12 @@ final class FeedLimit {
   }
 
   private CutForces node(int step) {
-    return forcesAt.computeIfAbsent(step, s -> context.cut.at(depthM, feedM(s)));
+    CutForces known = nodes[step / NODE_STEPS];
+    if (known == null) {
+      known = context.cut.at(depthM, feedM(step));
+      nodes[step / NODE_STEPS] = known;
+    }
+    return known;
   }
 
   private ForceRatio at(Held held, CutForces forces, double feedPerToothM) {

@@ -15,8 +15,13 @@ final class ForceLaw {
   private ForceLaw() {}
 
   static CutModel cutModel(Job job, Models models) {
+    return cutModel(job, models, 1);
+  }
+
+  /** The cut with the correction of the table's specific force another number of times as large. */
+  static CutModel cutModel(Job job, Models models, double factor) {
     ReferenceData data = models.data();
-    SpecificForce force = specificForce(job, data);
+    SpecificForce force = specificForce(job, data, factor);
     return switch (job.operation().kind()) {
       case DRILLING, REAMING -> new HoleCutModel(job, force, models.values(), data);
       case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
@@ -56,7 +61,7 @@ final class ForceLaw {
         Math.min(kc.p05() / kc.median(), 1 / thin), 1, Math.max(kc.p95() / kc.median(), thin));
   }
 
-  private static SpecificForce specificForce(Job job, ReferenceData data) {
+  private static SpecificForce specificForce(Job job, ReferenceData data, double factor) {
     Job.Workpiece workpiece = job.workpiece();
     double calibratedFrom = data.practice("calibratedFromM");
     if (workpiece.ownConstants()) {
@@ -76,7 +81,8 @@ final class ForceLaw {
     return new SpecificForce(
         workpiece.kc11Pa().median(),
         workpiece.mc(),
-        compression(job.operation().kind(), data)
+        factor
+            * compression(job.operation().kind(), data)
             * ForceCorrections.speed(job.operation().cuttingSpeedMPerS()),
         calibratedFrom,
         route);

@@ -5,7 +5,7 @@ import org.gaugeline.assembly.Assembly;
 import org.gaugeline.mechanics.spread.Quantiles;
 
 /**
- * An assembly with the quantities that its margins are made of, for one job and speed.
+ * An assembly with the quantities that its margins are made of, for one job.
  *
  * @param runout runout at the tip
  * @param grip what holds the shank, at speed
@@ -21,17 +21,25 @@ record Held(
     Quantiles complianceMPerN) {
 
   static Held of(JobContext context, Body body, Assembly assembly) {
-    return of(context, body, assembly, context.job.operation().spindleSpeedRadPerS());
-  }
-
-  static Held of(JobContext context, Body body, Assembly assembly, double omegaRadPerS) {
+    double omega = context.job.operation().spindleSpeedRadPerS();
     return new Held(
         body,
         assembly,
         RunoutModel.of(context, body.holder(), assembly.stickOutM()),
-        GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
-        SeamGrip.all(context, body.holder(), omegaRadPerS),
+        GripCapacity.of(context, body, assembly.insertionM(), omega),
+        SeamGrip.all(context, body.holder(), omega),
         Stack.compliance(
             context, body, assembly.stickOutM(), context.job.operation().axialDepthM()));
+  }
+
+  /** The same at another speed, which only loosens the grip. */
+  Held at(JobContext context, double omegaRadPerS) {
+    return new Held(
+        body,
+        assembly,
+        runout,
+        GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
+        SeamGrip.all(context, body.holder(), omegaRadPerS),
+        complianceMPerN);
   }
 }

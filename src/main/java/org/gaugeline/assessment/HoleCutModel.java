@@ -89,6 +89,11 @@ final class HoleCutModel implements CutModel {
   }
 
   @Override
+  public CutForces once() {
+    return at(0, job.operation().feedPerToothM());
+  }
+
+  @Override
   public double meanChipThicknessM() {
     return asked.chipThicknessM();
   }

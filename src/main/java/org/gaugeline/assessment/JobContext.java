@@ -95,23 +95,6 @@ public final class JobContext {
     return job;
   }
 
-  /** The same job with another cut, for solving limits; everything else stays. */
-  JobContext with(Job.Operation operation) {
-    return new JobContext(
-        new Job(
-            job.label(),
-            job.textUnits(),
-            job.workpiece(),
-            operation,
-            job.feature(),
-            job.tool(),
-            job.machine(),
-            job.shop(),
-            job.preferences(),
-            job.assumptions()),
-        models);
-  }
-
   /** Whether a steep taper gains face contact by this holder in this spindle. */
   boolean gainsFace(HolderBody holder) {
     return job.machine().contact(holder.faceContact()) == ContactMode.TAPER_AND_FACE

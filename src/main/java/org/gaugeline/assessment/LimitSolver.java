@@ -1,7 +1,6 @@
 package org.gaugeline.assessment;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.Assembly;
@@ -18,25 +17,26 @@ import org.jspecify.annotations.Nullable;
  * longer met at the asked confidence or a gate that depends on it is an error. The solution is on
  * the met side.
  *
- * <p>Depth and feed are searched on a grid of halvings that all assemblies of a request share, so
- * that the forces of a grid point are computed once.
+ * <p>Each quantity is searched on a grid. All assemblies of a request share those of depth and
+ * feed, so that the forces of a grid point are computed once.
  */
 public final class LimitSolver {
-  private static final int HALVINGS = 11;
+  private static final int STEPS = 2048;
 
   private final JobContext context;
   private final Map<Double, CutForces> byDepth = new HashMap<>();
   private final FeedLimit feeds;
-  private final Map<Double, CutForces> bySpeed = new HashMap<>();
+  private final SpeedForces speeds;
 
   public LimitSolver(JobContext context) {
     this.context = context;
     this.feeds = new FeedLimit(context);
+    this.speeds = new SpeedForces(context);
   }
 
   /** All limits of one assembly. */
   public Limits solve(Appraisal appraisal) {
-    Held held = Held.of(context, appraisal.body(), appraisal.assembly());
+    Held held = appraisal.held();
     return new Limits(
         spindleSpeed(appraisal, held),
         torque(held),
@@ -57,7 +57,7 @@ public final class LimitSolver {
     if (deepest <= 0) {
       return new Limit(0, "assumed-feature-depth");
     }
-    return search(
+    return halve(
         deepest,
         deepest < flute ? "assumed-feature-depth" : "flute-length",
         depth ->
@@ -86,27 +86,13 @@ public final class LimitSolver {
   }
 
   /** What speed can break: grip lost to it, torque and power of the spindle. */
-  private @Nullable String speedFault(
+  private ForceRatio speedRatio(
       Held held, CutForces forces, double omegaRadPerS, boolean watchGrip) {
     ForceRatio drive = ForceRatio.drive(context, forces, omegaRadPerS);
     if (!drive.isMet() || !watchGrip) {
-      return fault(drive);
+      return drive;
     }
-    Held spinning = Held.of(context, held.body(), held.assembly(), omegaRadPerS);
-    return fault(ForceRatio.grip(context, spinning, forces));
-  }
-
-  private static @Nullable String fault(ForceRatio least) {
-    return least.isMet() ? null : least.code();
-  }
-
-  private static @Nullable String firstFault(List<Margin> margins) {
-    for (Margin margin : margins) {
-      if (margin.ratio() < 1) {
-        return margin.pair().id();
-      }
-    }
-    return null;
+    return drive.or(ForceRatio.grip(context, held.at(context, omegaRadPerS), forces));
   }
 
   private Limit spindleSpeed(Appraisal appraisal, Held held) {
@@ -115,7 +101,7 @@ public final class LimitSolver {
     String governedBy =
         fastest < rated ? Pair.UNBALANCE_FORCE.id() : appraisal.speedLimits().governedBy();
     // a grip that fails at rest is not speed's doing: slowing down would not mend it
-    Held resting = Held.of(context, held.body(), held.assembly(), 0);
+    Held resting = held.at(context, 0);
     boolean holdsAtRest = ForceRatio.grip(context, resting, context.forces).isMet();
     return search(
         fastest,
@@ -123,23 +109,12 @@ public final class LimitSolver {
         omega -> {
           boolean faster = omega >= omega();
           // a faster cut takes no more force: the asked forces, at hand already, bound it
-          String bound =
-              speedFault(held, faster ? context.forces : forcesAt(omega), omega, holdsAtRest);
-          return bound == null || !faster
-              ? bound
-              : speedFault(held, forcesAt(omega), omega, holdsAtRest);
+          CutForces bound = faster ? context.forces : speeds.at(omega);
+          ForceRatio bounded = speedRatio(held, bound, omega, holdsAtRest);
+          return bounded.isMet() || !faster
+              ? bounded
+              : speedRatio(held, speeds.at(omega), omega, holdsAtRest);
         });
-  }
-
-  /** Forces at another speed: the specific force falls a little with it. */
-  private CutForces forcesAt(double omegaRadPerS) {
-    return bySpeed.computeIfAbsent(
-        omegaRadPerS,
-        omega -> context.with(context.job.operation().atSpeed(omega, diameter())).forces);
-  }
-
-  private double diameter() {
-    return context.job.tool().diameterM();
   }
 
   private Limit torque(Held held) {
@@ -195,28 +170,37 @@ public final class LimitSolver {
     if (longest <= now) {
       return new Limit(longest, Pair.INSERTION.id());
     }
-    String failing = stickOutFault(appraisal);
-    if (failing != null) {
-      return new Limit(0, failing); // the stick-out stands at its least already
+    ForceRatio asChosen = everything(appraisal);
+    if (!asChosen.isMet()) {
+      return new Limit(0, asChosen.code()); // the stick-out stands at its least already
     }
     Appraiser appraiser = new Appraiser(context);
     return searchBetween(
         now,
+        asChosen.ratio(),
         longest,
         Pair.INSERTION.id(),
         stickOut -> {
           Assembly longer = StickOut.at(context, holder, stickOut);
-          return stickOutFault(appraiser.appraise(appraisal.body(), longer));
+          return everything(appraiser.appraise(appraisal.body(), longer));
         });
   }
 
-  private static @Nullable String stickOutFault(Appraisal appraisal) {
+  /** The tightest of all gates and margins, under the name of the first that fails. */
+  private static ForceRatio everything(Appraisal appraisal) {
+    String first = "";
+    double tightest = Double.POSITIVE_INFINITY;
     for (Gate gate : appraisal.gates()) {
       if (gate.severity() == Severity.ERROR) {
-        return gate.code();
+        return new ForceRatio(0, gate.code());
       }
     }
-    return firstFault(appraisal.margins());
+    for (Margin margin : appraisal.margins()) {
+      double ratio = margin.ratio();
+      first = ratio < 1 && first.isEmpty() ? margin.pair().id() : first;
+      tightest = Math.min(tightest, ratio);
+    }
+    return new ForceRatio(tightest, first);
   }
 
   private Limit featureDepth(Appraisal appraisal) {
@@ -228,7 +212,7 @@ public final class LimitSolver {
     double draft = context.job.feature().wallDraftRad();
     boolean hole = OperationCompletion.isHole(context.job.operation().kind());
     double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
-    return search(
+    return halve(
         deepest,
         hole ? "flute-length" : Pair.GAP.id(),
         depth ->
@@ -242,24 +226,39 @@ public final class LimitSolver {
   }
 
   private static Limit search(
-      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
-    return searchBetween(0, most, governedAtMost, fault);
+      double most, String governedAtMost, DoubleFunction<ForceRatio> tightest) {
+    return searchBetween(0, Double.POSITIVE_INFINITY, most, governedAtMost, tightest);
+  }
+
+  /** Largest value between bounds that is met; the lower bound where even the first step is not. */
+  private static Limit searchBetween(
+      double least,
+      double ratioAtLeast,
+      double most,
+      String governedAtMost,
+      DoubleFunction<ForceRatio> tightest) {
+    ForceRatio atMost = tightest.apply(most);
+    if (atMost.isMet()) {
+      return new Limit(most, governedAtMost);
+    }
+    double step = (most - least) / STEPS;
+    GridSearch search =
+        GridSearch.below(STEPS, atMost, ratioAtLeast).run(i -> tightest.apply(least + i * step));
+    return new Limit(least + search.met() * step, search.governedBy());
   }
 
   /**
-   * Largest value between bounds without a fault, found by halving; the lower bound where even the
-   * first step has one.
+   * Largest value from 0 without a fault, found by halving: for what may be met again further on,
+   * as a longer helix spreads its forces around the cutter, or has no measure of the room left.
    */
-  private static Limit searchBetween(
-      double least, double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
+  private static Limit halve(
+      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
     String governedBy = fault.apply(most);
     if (governedBy == null) {
       return new Limit(most, governedAtMost);
     }
-    double met = least;
-    double step = most - least;
-    for (int i = 0; i < HALVINGS; i++) {
-      step /= 2;
+    double met = 0;
+    for (double step = most / 2; step >= most / STEPS; step /= 2) {
       String found = fault.apply(met + step);
       if (found == null) {
         met += step;
@@ -268,5 +267,9 @@ public final class LimitSolver {
       }
     }
     return new Limit(met, governedBy);
+  }
+
+  private static @Nullable String fault(ForceRatio least) {
+    return least.isMet() ? null : least.code();
   }
 }

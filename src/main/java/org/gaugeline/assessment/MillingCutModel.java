@@ -14,6 +14,7 @@ import org.gaugeline.mechanics.cutting.SpecificForce;
 import org.gaugeline.reference.MillingDirection;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
 
 /** Milling: forces integrated along the helical edges over a revolution. */
 final class MillingCutModel implements CutModel {
@@ -22,7 +23,9 @@ final class MillingCutModel implements CutModel {
   private final MillingCutter cutter;
   private final MillingEngagement engagement;
   private final SpecificForce force;
-  private final MillingForces asked;
+  private final double askedDepthM;
+  private @Nullable MillingForces fromAskedDepth;
+  private @Nullable MillingForces atAnyDepth;
 
   MillingCutModel(Job job, SpecificForce force, Values values) {
     this.values = values;
@@ -37,7 +40,7 @@ final class MillingCutModel implements CutModel {
             edge(tool),
             tool.hand() == tool.helixHand() ? AxialSense.PULLS_OUT : AxialSense.PUSHES_IN);
     this.engagement = engagement(job);
-    this.asked = MillingForces.prepare(cut(job.operation().feedPerToothM()));
+    this.askedDepthM = job.operation().axialDepthM();
   }
 
   private MillingCut cut(double feedPerToothM) {
@@ -52,11 +55,38 @@ final class MillingCutModel implements CutModel {
 
   @Override
   public CutForces at(double axialDepthM, double feedPerToothM) {
-    MillingForces forces =
-        feedPerToothM == job.operation().feedPerToothM()
-            ? asked
-            : MillingForces.prepare(cut(feedPerToothM), axialDepthM, axialDepthM);
-    CutLoads loads = forces.at(axialDepthM);
+    boolean asAsked = feedPerToothM == job.operation().feedPerToothM();
+    CutLoads loads =
+        asAsked
+            ? tabulated(axialDepthM).at(axialDepthM)
+            : MillingForces.once(cut(feedPerToothM), axialDepthM);
+    return forces(axialDepthM, loads);
+  }
+
+  @Override
+  public CutForces once() {
+    double depth = Math.max(askedDepthM, 1e-9);
+    return forces(depth, MillingForces.once(cut(job.operation().feedPerToothM()), depth));
+  }
+
+  /** The cut at the feed as asked; depths below the asked one are tabulated when they are asked. */
+  private MillingForces tabulated(double axialDepthM) {
+    boolean shallower = axialDepthM < askedDepthM;
+    MillingForces known = shallower ? atAnyDepth : fromAskedDepth;
+    if (known == null) {
+      known =
+          MillingForces.prepareFrom(
+              cut(job.operation().feedPerToothM()), shallower ? 0 : askedDepthM);
+    }
+    if (shallower) {
+      atAnyDepth = known;
+    } else {
+      fromAskedDepth = known;
+    }
+    return known;
+  }
+
+  private CutForces forces(double axialDepthM, CutLoads loads) {
     return new CutForces(
         axialDepthM,
         ForceLaw.spread(job, values, loads.meanChipThicknessM()),

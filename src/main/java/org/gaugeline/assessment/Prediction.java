@@ -10,7 +10,7 @@ final class Prediction {
   private Prediction() {}
 
   static Predicted of(JobContext context, Appraisal appraisal) {
-    Held held = Held.of(context, appraisal.body(), appraisal.assembly());
+    Held held = appraisal.held();
     double d = context.job.tool().shankDiameterM();
     Quantiles stopTorque = held.grip().stopTorqueNm();
     Quantiles stopAxial = held.grip().stopAxialN();

@@ -6,13 +6,13 @@ package org.gaugeline.mechanics.cutting;
  */
 final class EdgeSlices {
   /** Slices of equal angle: close together everywhere, for any depth within the rounding. */
-  private static final EdgeSlices EVEN = even(24);
+  static final EdgeSlices EVEN = even(24);
 
   /**
    * Points and weights of the five-point Gauss rule, for the rounding as a whole. Its points lie
    * each within its own weight (Chebyshev, Markov, Stieltjes), so that the weights are the slices.
    */
-  private static final EdgeSlices OF_THE_WHOLE =
+  static final EdgeSlices OF_THE_WHOLE =
       gauss(
           new double[] {
             -0.906179845938664, -0.538469310105683, 0, 0.538469310105683, 0.906179845938664
@@ -47,11 +47,6 @@ final class EdgeSlices {
       height[k + 1] = 1 - Math.cos(upTo);
     }
     height[count] = 1;
-  }
-
-  /** What serves all depths from a least one up. */
-  static EdgeSlices above(double roundingM, double leastDepthM) {
-    return leastDepthM >= roundingM ? OF_THE_WHOLE : EVEN;
   }
 
   private static EdgeSlices even(int count) {

@@ -39,7 +39,7 @@ public final class MillingForces {
   private final double conePush;
   private final double lagStepsPerM;
 
-  private MillingForces(MillingCut cut, double leastDepthM, double mostDepthM) {
+  private MillingForces(MillingCut cut, EdgeSlices slices, double leastDepthM, double mostDepthM) {
     MillingCutter cutter = cut.cutter();
     this.cut = cut;
     this.grid = RotationGrid.over(cut.engagement(), cutter.pitchRad());
@@ -48,8 +48,7 @@ public final class MillingForces {
     this.roundingM = cutter.roundingM();
     this.rounded =
         roundingM > 0
-            ? new RoundedEdgeTable(
-                cut, grid, table, EdgeSlices.above(roundingM, leastDepthM), leastDepthM, mostDepthM)
+            ? new RoundedEdgeTable(cut, grid, table, slices, leastDepthM, mostDepthM)
             : null;
     this.sineOfLead = Math.sin(cutter.leadRad());
     this.conePush = roundingM > 0 ? 0 : cut.radialRatio() * coneCosine(cutter);
@@ -64,22 +63,40 @@ public final class MillingForces {
    * @return the tabulated cut, immutable
    */
   public static MillingForces prepare(MillingCut cut) {
-    return prepare(cut, 0, Double.MAX_VALUE);
+    return prepareFrom(cut, 0);
   }
 
   /**
-   * Tabulates a cut for the depths between two bounds only, which is cheaper on a rounded edge, the
-   * more so where the least depth is above the rounding.
+   * Tabulates a cut as {@link #prepare} does, but for a least axial depth and more only, which is
+   * cheaper on a rounded edge.
    *
-   * @param cut as in {@link #prepare(MillingCut)}
+   * @param cut the cut
    * @param leastDepthM least axial depth that will be asked for, m, &ge; 0
-   * @param mostDepthM largest such depth, m, no less than the least
    * @return the tabulated cut, immutable
    */
-  public static MillingForces prepare(MillingCut cut, double leastDepthM, double mostDepthM) {
+  public static MillingForces prepareFrom(MillingCut cut, double leastDepthM) {
+    return prepare(cut, EdgeSlices.EVEN, leastDepthM, Double.MAX_VALUE);
+  }
+
+  /**
+   * Loads at one axial depth alone. Where the depth is above a rounded corner, the corner is taken
+   * in a few Gauss slices: its share differs from that of {@link #prepare} by some 0.1 %.
+   *
+   * @param cut the cut
+   * @param axialDepthM axial depth of cut ap, m, &gt; 0
+   * @return the loads
+   */
+  public static CutLoads once(MillingCut cut, double axialDepthM) {
+    EdgeSlices slices =
+        axialDepthM >= cut.cutter().roundingM() ? EdgeSlices.OF_THE_WHOLE : EdgeSlices.EVEN;
+    return prepare(cut, slices, axialDepthM, axialDepthM).at(axialDepthM);
+  }
+
+  private static MillingForces prepare(
+      MillingCut cut, EdgeSlices slices, double leastDepthM, double mostDepthM) {
     MillingCutter cutter = cut.cutter();
     if (cutter.helixRad() >= STRAIGHT_BELOW_RAD || cutter.helixRad() == 0) {
-      return new MillingForces(cut, leastDepthM, mostDepthM);
+      return new MillingForces(cut, slices, leastDepthM, mostDepthM);
     }
     MillingCutter fluted =
         new MillingCutter(
@@ -92,6 +109,7 @@ public final class MillingForces {
             cut.specificForce(),
             cut.radialRatio(),
             cut.gripDiameterM()),
+        slices,
         leastDepthM,
         mostDepthM);
   }

@@ -40,7 +40,7 @@ class MillingIntegrationTest {
       double radius = random.nextDouble(0.2e-3, 2e-3);
       MillingCut cut = SampleCuts.random(random, new EdgeShape.CornerRadius(radius));
       double depth = radius + random.nextDouble(0.01, 1) * cut.cutter().diameterM();
-      CutLoads loads = MillingForces.prepare(cut, depth, depth).at(depth);
+      CutLoads loads = MillingForces.once(cut, depth);
       compare(loads, cut, depth, n, 3.0, 0.5);
     }
   }
