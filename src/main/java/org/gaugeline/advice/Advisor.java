@@ -67,16 +67,22 @@ public final class Advisor {
 
   private Map<String, List<Weighed>> weigh(JobContext context, Candidates.Composed composed) {
     Appraiser appraiser = new Appraiser(context);
+    Economist economist = new Economist(context);
     Map<String, List<Weighed>> weighed = new LinkedHashMap<>();
     composed
         .byFamily()
         .forEach(
             (family, of) -> {
               List<Weighed> all = new ArrayList<>(of.size());
-              boolean suits = weigh(context, appraiser, of, all);
+              boolean suits = weigh(context, appraiser, economist, of, all);
               if (!suits) {
                 // every joint costs accuracy and stiffness: more parts only where fewer will not do
-                weigh(context, appraiser, composed.deeper().getOrDefault(family, List.of()), all);
+                weigh(
+                    context,
+                    appraiser,
+                    economist,
+                    composed.deeper().getOrDefault(family, List.of()),
+                    all);
               }
               weighed.put(family, all);
             });
@@ -85,12 +91,16 @@ public final class Advisor {
 
   /** Weighs candidates; says whether one of them is suitable. */
   private boolean weigh(
-      JobContext context, Appraiser appraiser, List<Candidate> candidates, List<Weighed> all) {
+      JobContext context,
+      Appraiser appraiser,
+      Economist economist,
+      List<Candidate> candidates,
+      List<Weighed> all) {
     boolean suits = false;
     for (Candidate candidate : candidates) {
       Appraisal appraisal = appraiser.appraise(body(candidate.holder()));
       suits |= appraisal.standing() == Standing.SUITABLE;
-      all.add(Weighed.of(context, candidate, appraisal));
+      all.add(Weighed.of(context, economist, candidate, appraisal));
     }
     return suits;
   }

@@ -11,43 +11,54 @@ import org.gaugeline.reference.ShankForm;
 
 /** What an assembly costs: its price, and the edges that it wears at its runout. */
 final class Economist {
-  private Economist() {}
+  private final JobContext context;
+  private final double colletPrice;
+  private final double lock;
+  private final double toolChangeS;
+  private final double holderLifeYears;
+
+  Economist(JobContext context) {
+    this.context = context;
+    boolean sealed = context.job().operation().coolant() == Coolant.THROUGH_TOOL;
+    this.colletPrice =
+        context.practice("colletPrice")
+            * (sealed ? context.practice("sealedColletPriceFactor") : 1);
+    this.lock =
+        context.job().tool().shankForm() == ShankForm.FORM_LOCKED
+            ? context.practice("formLockPrice")
+            : 0;
+    this.toolChangeS = context.practice("toolChangeS");
+    this.holderLifeYears = context.practice("holderLifeYears");
+  }
 
   /**
    * Cost per part = t/(T·f)·(edge price + change time·rate) + price/(parts a year·years), with t
    * the cutting time, T the edge's life without runout and f the share of it that the runout
    * leaves.
    */
-  static Economics economics(JobContext context, Candidate candidate, Appraisal appraisal) {
+  Economics economics(Candidate candidate, Appraisal appraisal) {
     Job job = context.job();
     HolderBody holder = candidate.holder();
-    double extras = extras(context, holder);
+    double extras = extras(holder);
     boolean owned = candidate.owned() > 0;
     double price = holder.price() + extras;
     double purchase = owned ? 0 : candidate.purchase() + extras;
     double life = job.tool().lifeMinutes() * context.toolLifeFactor(appraisal);
-    double change = context.practice("toolChangeS") / 3600 * job.shop().hourlyRate();
+    double change = toolChangeS / 3600 * job.shop().hourlyRate();
     double edge = job.operation().minutesPerPart() / life * (job.tool().price() + change);
-    double years = context.practice("holderLifeYears");
     double spread =
-        Double.isNaN(purchase) ? 0 : purchase / (job.operation().partsPerYear() * years);
+        Double.isNaN(purchase) ? 0 : purchase / (job.operation().partsPerYear() * holderLifeYears);
     return new Economics(price, purchase, owned, edge, spread, edge + spread);
   }
 
   /** Collets and locks, which no catalogue row prices. */
-  private static double extras(JobContext context, HolderBody holder) {
-    boolean sealed = context.job().operation().coolant() == Coolant.THROUGH_TOOL;
-    double collet =
-        context.practice("colletPrice")
-            * (sealed ? context.practice("sealedColletPriceFactor") : 1);
-    double sum = holder.colletSize() == null ? 0 : collet;
+  private double extras(HolderBody holder) {
+    double sum = holder.colletSize() == null ? 0 : colletPrice;
     for (Seam seam : holder.seams()) {
       if (seam instanceof Seam.Clamped clamped && clamped.host().colletSize() != null) {
-        sum += collet;
+        sum += colletPrice;
       }
     }
-    return context.job().tool().shankForm() == ShankForm.FORM_LOCKED
-        ? sum + context.practice("formLockPrice")
-        : sum;
+    return sum + lock;
   }
 }

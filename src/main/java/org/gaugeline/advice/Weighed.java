@@ -10,12 +10,13 @@ import org.gaugeline.job.Job;
 /** A candidate with its appraisal, scores and cost: all that ranking needs. */
 record Weighed(Candidate candidate, Appraisal appraisal, Scores scores, Economics economics) {
 
-  static Weighed of(JobContext context, Candidate candidate, Appraisal appraisal) {
+  static Weighed of(
+      JobContext context, Economist economist, Candidate candidate, Appraisal appraisal) {
     return new Weighed(
         candidate,
         appraisal,
         scores(context.job().preferences(), appraisal),
-        Economist.economics(context, candidate, appraisal));
+        economist.economics(candidate, appraisal));
   }
 
   /** Overall is the weighted geometric mean: no strength buys back a criterion at zero. */

@@ -40,13 +40,9 @@ final class HoleCutModel implements CutModel {
     if (job.operation().kind() == OperationKind.REAMING) {
       return Reaming.loads(
           new Reaming.ReamedHole(
-              tool.diameterM(),
-              bored,
-              feedPerRev,
-              tool.teeth(),
-              data.practice("reamerLeadAngleRad")),
+              tool.diameterM(), bored, feedPerRev, tool.teeth(), values.reamerLeadAngleRad),
           force,
-          data.practice("reamerMarginFrictionFactor") - 1);
+          values.reamerMarginFrictionFactor - 1);
     }
     DrilledHole hole =
         new DrilledHole(tool.diameterM(), bored, feedPerRev, tool.pointAngleRad(), tool.teeth());
@@ -73,7 +69,7 @@ final class HoleCutModel implements CutModel {
     HoleLoads loads =
         feedPerToothM == job.operation().feedPerToothM() ? asked : loads(feedPerToothM);
     double tangential = 2 * loads.torqueNm() / job.tool().diameterM();
-    double side = tangential * data.practice("holeSideForceShare");
+    double side = tangential * values.holeSideForceShare;
     return new CutForces(
         0,
         ForceLaw.spread(job, values, loads.chipThicknessM()),

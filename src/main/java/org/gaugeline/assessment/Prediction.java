@@ -1,9 +1,7 @@
 package org.gaugeline.assessment;
 
 import org.gaugeline.mechanics.balance.BalanceGrade;
-import org.gaugeline.mechanics.runout.ToolLifeLoss;
 import org.gaugeline.mechanics.spread.Quantiles;
-import org.gaugeline.reference.ReferenceData;
 
 /** Puts together what is reported of an assembly beside its margins. */
 final class Prediction {
@@ -49,11 +47,6 @@ final class Prediction {
   }
 
   static double lifeFactor(JobContext context, double tirM) {
-    ReferenceData data = context.models.data();
-    return new ToolLifeLoss(
-            data.practice("lifeLossPerRunoutPerM"),
-            data.practice("lifeFactorFloor"),
-            data.practice("lifeLossDiameterLimitM"))
-        .lifeFactor(tirM, context.job.tool().diameterM());
+    return context.models.values().toolLifeLoss.lifeFactor(tirM, context.job.tool().diameterM());
   }
 }

@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import org.gaugeline.mechanics.runout.ToolLifeLoss;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.Friction;
 import org.gaugeline.reference.ReferenceData;
@@ -55,6 +56,10 @@ final class Values {
   final Quantiles backStopStressPa;
   final double nutFriction;
   final double coneFriction;
+  final ToolLifeLoss toolLifeLoss;
+  final double holeSideForceShare;
+  final double reamerLeadAngleRad;
+  final double reamerMarginFrictionFactor;
   final List<String> deflectionBasis;
   final List<String> balanceBasis;
   final String shrinkBasis;
@@ -112,6 +117,14 @@ final class Values {
     this.backStopStressPa = Models.quantiles(data.practiceRow("backStopStressPa").value());
     this.nutFriction = friction(data, "nut-thread");
     this.coneFriction = friction(data, "collet-cone-new");
+    this.toolLifeLoss =
+        new ToolLifeLoss(
+            data.practice("lifeLossPerRunoutPerM"),
+            data.practice("lifeFactorFloor"),
+            data.practice("lifeLossDiameterLimitM"));
+    this.holeSideForceShare = data.practice("holeSideForceShare");
+    this.reamerLeadAngleRad = data.practice("reamerLeadAngleRad");
+    this.reamerMarginFrictionFactor = data.practice("reamerMarginFrictionFactor");
     this.deflectionBasis =
         List.of("timoshenko-beam", data.practiceRow("jointRotationKappa").sourceKey());
     this.balanceBasis = List.of(data.practiceRow("balanceGradeCapMPerS").sourceKey());

@@ -2,11 +2,14 @@ package org.gaugeline.mechanics.cutting;
 
 /** Largest loads seen while the cutter turns through one pitch. */
 final class LoadPeaks {
+  /** Share of the lateral peak below which an axial force is the rounding of a difference. */
+  private static final double ROUNDING_SHARE = 1e-9;
+
   private final double helixPullPerTorque;
   private final double momentToGripForce;
   double torque;
-  double pull;
-  double push;
+  private double pull;
+  private double push;
   private double radialSquared;
   private double pulledSquared;
   private double pushedSquared;
@@ -44,6 +47,14 @@ final class LoadPeaks {
 
   double radial() {
     return Math.sqrt(radialSquared);
+  }
+
+  double pull() {
+    return pull > ROUNDING_SHARE * radial() ? pull : 0;
+  }
+
+  double push() {
+    return push > ROUNDING_SHARE * radial() ? push : 0;
   }
 
   double slipPulled() {
