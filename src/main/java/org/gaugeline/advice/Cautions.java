@@ -13,6 +13,7 @@ import org.gaugeline.assessment.Severity;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.InterfaceKind;
+import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.Substrate;
 
@@ -30,6 +31,7 @@ final class Cautions {
     }
     shankRubs(job, cautions);
     if (!job.workpiece().ownConstants()
+        && job.operation().kind() != OperationKind.TAPPING
         && context.meanChipThicknessM() < context.practice("calibratedFromM")) {
       cautions.add(
           new Caution(
@@ -40,6 +42,7 @@ final class Cautions {
               ""));
     }
     capability(context, cautions);
+    HoleCautions.ofJob(context, cautions);
     if (ranking.shown().isEmpty()) {
       cautions.add(
           new Caution("nothing-suitable", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
@@ -96,11 +99,12 @@ final class Cautions {
         cautions.add(new Caution("hss-in-shrink", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
       }
     }
-    if (model == GripModel.PRESSURE || model == GripModel.COLLET) {
+    if (model == GripModel.PRESSURE || model.usesCollet()) {
       cautions.add(
           new Caution("never-tighten-empty", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
     }
-    if (appraisal.margin(Pair.PULL_OUT) == null && context.pullN() > 0) {
+    boolean taps = job.operation().kind() == OperationKind.TAPPING;
+    if (appraisal.margin(Pair.PULL_OUT) == null && !taps && context.pullN() > 0) {
       cautions.add(
           new Caution("pull-out-possible", Severity.NOTE, context.pullN(), Measure.FORCE, ""));
     }
@@ -116,8 +120,10 @@ final class Cautions {
       cautions.add(
           new Caution("grade-not-attainable", Severity.NOTE, seat, Measure.BALANCE_GRADE, ""));
     }
+    HoleCautions.ofAssembly(context, appraisal, cautions);
     double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
-    if (slender > context.practice("longOverhangRatio")) {
+    boolean bores = job.operation().kind() == OperationKind.BORING;
+    if (!bores && slender > context.practice("longOverhangRatio")) {
       cautions.add(new Caution("long-overhang", Severity.WARNING, slender, Measure.RATIO, ""));
     }
     return List.copyOf(cautions);

@@ -11,7 +11,11 @@ import org.gaugeline.assessment.Margin;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.SetUpStep;
+import org.gaugeline.job.Job;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.GripModel;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.Stage;
 
 /** How to put the assembly together, in the order of doing. */
 final class SetUp {
@@ -28,8 +32,13 @@ final class SetUp {
     steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
     steps.add(new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
     Margin runout = appraisal.margin(Pair.RUNOUT);
-    if (runout != null) {
+    if (holder.family().gripModel().givesWay()) {
+      steps.add(new SetUpStep("check-float", NONE, Measure.COUNT));
+    } else if (runout != null) {
       steps.add(new SetUpStep("measure-runout-at-tip", runout.capacity(), Measure.SMALL_LENGTH));
+    }
+    if (isSetByTrial(context.job())) {
+      steps.add(new SetUpStep("set-edge-by-trial-bore", NONE, Measure.COUNT));
     }
     if (!context.job().shop().presetter()) {
       steps.add(new SetUpStep("measure-length-on-machine", NONE, Measure.COUNT));
@@ -74,6 +83,12 @@ final class SetUp {
     return NONE;
   }
 
+  private static boolean isSetByTrial(Job job) {
+    return job.operation().kind() == OperationKind.BORING
+        && job.operation().stage() == Stage.FINISHING
+        && job.tool().teeth() == 1;
+  }
+
   private static void clamp(
       JobContext context, Appraisal appraisal, HolderBody holder, List<SetUpStep> steps) {
     switch (holder.family().gripModel()) {
@@ -82,7 +97,10 @@ final class SetUp {
             new SetUpStep("heat-nose", context.heatingK(appraisal), Measure.TEMPERATURE_RISE));
         steps.add(new SetUpStep("let-cool-guarded", NONE, Measure.COUNT));
       }
-      case COLLET -> {
+      case COLLET, FLOATING_COLLET, SQUARE_DRIVE -> {
+        if (holder.family().gripModel() == GripModel.SQUARE_DRIVE) {
+          steps.add(new SetUpStep("seat-square", NONE, Measure.COUNT));
+        }
         ColletSize collet = holder.colletSize();
         double torque =
             !Double.isNaN(holder.ratings().nutTorqueNm())
@@ -92,8 +110,8 @@ final class SetUp {
         steps.add(new SetUpStep("tighten-nut", torque, Measure.TORQUE));
       }
       case SIDE_LOCK -> steps.add(new SetUpStep("tighten-screw-on-flat", NONE, Measure.COUNT));
-      case PRESSURE -> steps.add(new SetUpStep("clamp-as-marked", NONE, Measure.COUNT));
-      case ARBOR, SQUARE_DRIVE -> steps.add(new SetUpStep("mount-as-marked", NONE, Measure.COUNT));
+      case PRESSURE, JAWS -> steps.add(new SetUpStep("clamp-as-marked", NONE, Measure.COUNT));
+      case ARBOR -> steps.add(new SetUpStep("mount-as-marked", NONE, Measure.COUNT));
     }
   }
 }

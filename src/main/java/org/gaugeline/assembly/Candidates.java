@@ -261,8 +261,8 @@ public final class Candidates {
   /** Whether this version has a model of that grip. */
   private static boolean isComputed(GripModel model) {
     return switch (model) {
-      case SHRINK, PRESSURE, COLLET, SIDE_LOCK -> true;
-      case ARBOR, SQUARE_DRIVE -> false;
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, SQUARE_DRIVE, FLOATING_COLLET, JAWS -> true;
+      case ARBOR -> false;
     };
   }
 

@@ -3,6 +3,7 @@ package org.gaugeline.assembly;
 import java.util.List;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.SpindleInterface;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param family how it holds the tool
  * @param spindleInterface its spindle end
  * @param faceContact whether its flange is made to touch the spindle face
- * @param boreM bore diameter; for collet holders the largest shank
+ * @param boreM bore diameter; for collets and jaws the largest shank
  * @param colletSize the collet it takes; absent for fixed bores
  * @param projectionM gauge plane to front face, nut included
  * @param sections profile from the gauge plane outward
@@ -100,8 +101,14 @@ public record HolderBody(
     REQUEST
   }
 
-  /** Whether this holder can take a shank of that diameter (0.02 mm for fixed bores). */
+  /**
+   * Whether this holder can take a shank of that diameter (0.02 mm for fixed bores); jaws close on
+   * any that goes in.
+   */
   public boolean takes(double shankDiameterM) {
+    if (family.gripModel() == GripModel.JAWS) {
+      return shankDiameterM <= boreM + 1e-9;
+    }
     ColletSize collet = colletSize;
     return collet == null
         ? Math.abs(shankDiameterM - boreM) < 2e-5

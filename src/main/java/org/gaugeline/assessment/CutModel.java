@@ -4,7 +4,7 @@ package org.gaugeline.assessment;
  * The forces of a job's cut, for any axial depth and feed around what was asked. All values at the
  * median cutting force.
  */
-sealed interface CutModel permits MillingCutModel, HoleCutModel {
+sealed interface CutModel permits MillingCutModel, HoleCutModel, TappingCutModel, BoringCutModel {
 
   /**
    * Forces at a depth and feed.

@@ -26,7 +26,9 @@ final class ForceLaw {
       case DRILLING, REAMING -> new HoleCutModel(job, force, models.values(), data);
       case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
           new MillingCutModel(job, force, models.values());
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING ->
+      case TAPPING -> new TappingCutModel(job, data);
+      case BORING -> new BoringCutModel(job, force, models.values(), data);
+      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
           throw new IllegalArgumentException("no cutting model for " + job.operation().kind().id());
     };
   }
@@ -36,13 +38,15 @@ final class ForceLaw {
     return switch (kind) {
       case DRILLING,
           REAMING,
+          BORING,
+          TAPPING,
           SIDE_MILLING,
           SLOTTING,
           FACE_MILLING,
           HIGH_EFFICIENCY_MILLING,
           PROFILING ->
           true;
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING -> false;
+      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING -> false;
     };
   }
 

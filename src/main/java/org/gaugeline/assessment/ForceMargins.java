@@ -4,6 +4,7 @@ import java.util.List;
 import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.Stage;
 
 /** The margins that the cutting forces drive: error of size, slip, pull-out, push-in. */
 final class ForceMargins {
@@ -30,20 +31,33 @@ final class ForceMargins {
     };
   }
 
+  /** A finishing edge of a bore is set by a trial bore, which leaves only what then varies. */
+  private static double leftAfterSetting(JobContext context) {
+    return context.job.operation().kind() == OperationKind.BORING
+            && context.job.operation().stage() == Stage.FINISHING
+            && context.job.tool().teeth() == 1
+        ? context.models.values().boringSettingLeftShare
+        : 1;
+  }
+
   private static void sizeError(
       JobContext context, Held held, CutForces forces, List<Margin> margins) {
-    if (context.job.operation().kind() == OperationKind.FACE_MILLING) {
-      return;
+    OperationKind kind = context.job.operation().kind();
+    if (kind == OperationKind.FACE_MILLING || kind == OperationKind.TAPPING) {
+      return; // a tap follows its hole, a face has no side
     }
     RunoutStack runout = held.runout().stack();
     Quantiles deflection = deflection(context, held, forces);
-    double share = sizeShare(context);
-    double median = share * runout.medianTirM() + deflection.median();
+    double left = leftAfterSetting(context);
+    double share = left * sizeShare(context);
+    // an edge that is pushed off a bore takes its deflection from both sides of the diameter
+    double bending = kind == OperationKind.BORING ? 2 * left : 1;
+    double median = share * runout.medianTirM() + bending * deflection.median();
     double upper =
         median
             + Math.hypot(
                 share * (runout.quantileTirM(0.95) - runout.medianTirM()),
-                deflection.p95() - deflection.median());
+                bending * (deflection.p95() - deflection.median()));
     Quantiles error = new Quantiles(median * median / upper, median, upper);
     margins.add(
         new Margin(

@@ -11,7 +11,9 @@ import org.gaugeline.mechanics.balance.MouthExpansion;
 import org.gaugeline.mechanics.balance.TaperSeat;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.Coolant;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.InterfaceKind;
+import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.SpindleInterface;
 
 /** Limits of the machine and of the interface that an assembly passes or does not. */
@@ -31,6 +33,7 @@ final class Gates {
     gates.mouth(body.holder());
     gates.coolant(body.holder());
     gates.sideLoad(body.holder());
+    gates.giving(body.holder());
     return gates.gates;
   }
 
@@ -183,7 +186,8 @@ final class Gates {
   }
 
   private void sideLoad(HolderBody holder) {
-    boolean side = !OperationCompletion.isHole(context.job.operation().kind());
+    OperationKind kind = context.job.operation().kind();
+    boolean side = !OperationCompletion.isHole(kind) || kind == OperationKind.BORING;
     if (side && !holder.family().sideLoad()) {
       add(
           "not-for-side-load",
@@ -192,6 +196,38 @@ final class Gates {
           0,
           Measure.FORCE,
           holder.family().sourceKey());
+    }
+  }
+
+  /**
+   * A holder that gives way across or along the axis is for the one cut that asks for it, and
+   * tapping without a coupled feed asks for it.
+   */
+  private void giving(HolderBody holder) {
+    OperationKind kind = context.job.operation().kind();
+    GripModel model = holder.family().gripModel();
+    boolean forNothing =
+        (model == GripModel.FLOATING_COLLET && kind != OperationKind.REAMING)
+            || (model == GripModel.SQUARE_DRIVE && kind != OperationKind.TAPPING);
+    if (forNothing) {
+      add(
+          "gives-way",
+          Severity.ERROR,
+          Double.NaN,
+          Double.NaN,
+          Measure.COUNT,
+          holder.family().sourceKey());
+    }
+    if (kind == OperationKind.TAPPING
+        && TappingCutModel.needsCompensation(context.job)
+        && model != GripModel.SQUARE_DRIVE) {
+      add(
+          "no-length-compensation",
+          Severity.ERROR,
+          Double.NaN,
+          Double.NaN,
+          Measure.COUNT,
+          "tapping-practice");
     }
   }
 

@@ -9,12 +9,15 @@ import org.gaugeline.mechanics.grip.ColletGrip;
 import org.gaugeline.mechanics.grip.NutThread;
 import org.gaugeline.mechanics.grip.ShrinkFit;
 import org.gaugeline.mechanics.grip.SideLock;
+import org.gaugeline.mechanics.grip.SquareDrive;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.ShankSize;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapSize;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,10 +73,11 @@ record GripCapacity(
     GripCapacity predicted =
         switch (holder.family().gripModel()) {
           case SHRINK -> shrink(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
-          case PRESSURE -> pressure(context, holder, shank, insertionM, omegaRadPerS);
-          case COLLET -> collet(context, holder, shank, omegaRadPerS);
+          case PRESSURE, JAWS -> pressure(context, holder, shank, insertionM, omegaRadPerS);
+          case COLLET, FLOATING_COLLET -> collet(context, holder, shank, omegaRadPerS);
           case SIDE_LOCK -> sideLock(context, holder, shank);
-          case ARBOR, SQUARE_DRIVE ->
+          case SQUARE_DRIVE -> squareDrive(context, holder, shank, omegaRadPerS);
+          case ARBOR ->
               throw new IllegalArgumentException(
                   "no grip model for family " + holder.family().id());
         };
@@ -238,6 +242,42 @@ record GripCapacity(
         beside(friction.scale(d / 2), low.torqueNm(), middle.torqueNm(), high.torqueNm()),
         beside(friction, low.axialForceN(), middle.axialForceN(), high.axialForceN()),
         models.values().stopBasis);
+  }
+
+  /**
+   * The square turns the tap, the collet around its shank only keeps it from being drawn out: all
+   * its friction is left for that, and none is counted beside the square.
+   */
+  private static GripCapacity squareDrive(
+      JobContext context, HolderBody holder, GrippedShank shank, double omegaRadPerS) {
+    GripCapacity collet = collet(context, holder, shank, omegaRadPerS);
+    Quantiles shear = context.models.values().squareShearStressPa;
+    Quantiles bearing = context.models.values().squareBearingStressPa;
+    Quantiles torque =
+        new Quantiles(
+            square(context, shank, shear.p05(), bearing.p05()),
+            square(context, shank, shear.median(), bearing.median()),
+            square(context, shank, shear.p95(), bearing.p95()));
+    return new GripCapacity(
+        collet.frictionForceN(),
+        torque,
+        collet.frictionForceN(),
+        context.models.values().squareBasis);
+  }
+
+  private static double square(
+      JobContext context, GrippedShank shank, double shearPa, double bearingPa) {
+    ReferenceData data = context.models.data();
+    double d = shank.diameterM();
+    double width = d * context.models.values().squarePerShank;
+    double length = width * context.models.values().squareLengthPerWidth;
+    for (TapSize size : data.tapSizes()) {
+      if (Math.abs(size.shankDiameterM() - d) < 5e-6) {
+        width = size.squareM();
+        length = size.squareLengthM();
+      }
+    }
+    return new SquareDrive(width, length, new AllowableStress(shearPa, bearingPa)).torqueNm();
   }
 
   /** The stop carries what friction leaves, so both add. */

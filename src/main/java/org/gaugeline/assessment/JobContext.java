@@ -225,11 +225,8 @@ public final class JobContext {
     double omega = operation.spindleSpeedRadPerS();
     List<String> basis = new ArrayList<>();
     basis.add(job.workpiece().sourceKey());
-    basis.add(
-        OperationCompletion.isHole(operation.kind())
-            ? "drilling-mechanics"
-            : "milling-integration");
-    if (!job.workpiece().ownConstants()) {
+    basis.add(mechanics(operation.kind()));
+    if (!job.workpiece().ownConstants() && operation.kind() != OperationKind.TAPPING) {
       basis.add("paucksch-recalled");
       if (cut.meanChipThicknessM() < models.data().practice("calibratedFromM")) {
         basis.add("thin-chip-extrapolation");
@@ -252,6 +249,24 @@ public final class JobContext {
         forces.wallNormalForceN(),
         forces.slipForceN(),
         List.copyOf(basis));
+  }
+
+  private static String mechanics(OperationKind kind) {
+    return switch (kind) {
+      case TAPPING -> "tapping-mechanics";
+      case BORING -> "boring-mechanics";
+      case DRILLING, REAMING -> "drilling-mechanics";
+      case SIDE_MILLING,
+          SLOTTING,
+          FACE_MILLING,
+          HIGH_EFFICIENCY_MILLING,
+          PROFILING,
+          PLUNGE_MILLING,
+          RAMPING,
+          CHAMFERING,
+          THREAD_MILLING ->
+          "milling-integration";
+    };
   }
 
   /** Spread of the cutting force at another feed: the chip is as many times thicker as the feed. */

@@ -42,9 +42,16 @@ public final class LimitSolver {
         torque(held),
         axialForce(held),
         axialDepth(held),
-        feeds.solve(held),
+        feed(held),
         stickOut(appraisal),
         featureDepth(appraisal));
+  }
+
+  /** A tap has no other feed than its pitch. */
+  private Limit feed(Held held) {
+    return context.job.operation().kind() == OperationKind.TAPPING
+        ? new Limit(context.job.operation().feedPerToothM(), "thread-pitch")
+        : feeds.solve(held);
   }
 
   private Limit axialDepth(Held held) {
@@ -210,7 +217,8 @@ public final class LimitSolver {
     double radius = context.job.tool().diameterM() / 2;
     double clearance = context.job.feature().wallClearanceM();
     double draft = context.job.feature().wallDraftRad();
-    boolean hole = OperationCompletion.isHole(context.job.operation().kind());
+    OperationKind kind = context.job.operation().kind();
+    boolean hole = OperationCompletion.isHole(kind) && kind != OperationKind.BORING;
     double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
     return halve(
         deepest,

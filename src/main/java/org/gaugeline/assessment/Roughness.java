@@ -1,10 +1,15 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import org.gaugeline.mechanics.cutting.Boring;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.reference.ClampingFamily;
+import org.gaugeline.reference.OperationKind;
 
-/** Roughness across a milled wall, where the runout decides which tooth leaves the cusps. */
+/**
+ * Roughness across a milled wall, where the runout decides which tooth leaves the cusps, and along
+ * a bore, where the corner radius leaves its feed marks.
+ */
 final class Roughness {
   private Roughness() {}
 
@@ -36,6 +41,7 @@ final class Roughness {
   static boolean leavesCusps(JobContext context) {
     return switch (context.job.operation().kind()) {
       case SIDE_MILLING, SLOTTING, HIGH_EFFICIENCY_MILLING -> true;
+      case BORING -> context.job.tool().cornerRadiusM() > 0;
       case FACE_MILLING,
           PROFILING,
           DRILLING,
@@ -43,7 +49,6 @@ final class Roughness {
           PLUNGE_MILLING,
           RAMPING,
           CHAMFERING,
-          BORING,
           TAPPING,
           THREAD_MILLING ->
           false;
@@ -56,6 +61,10 @@ final class Roughness {
 
   static double meanRoughnessM(JobContext context, double feed, double tirM) {
     double diameter = context.job.tool().diameterM();
+    if (context.job.operation().kind() == OperationKind.BORING) {
+      return Boring.meanRoughnessM(
+          feed * context.job.tool().teeth(), context.job.tool().cornerRadiusM());
+    }
     double even = RunoutEffects.sideMilledCuspM(feed, diameter);
     double single = RunoutEffects.sideMilledCuspM(feed * context.job.tool().teeth(), diameter);
     return RunoutEffects.meanRoughnessM(Math.min(single, even + tirM));

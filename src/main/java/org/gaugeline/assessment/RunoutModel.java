@@ -16,7 +16,7 @@ import org.gaugeline.reference.Spread;
 /**
  * Runout at the tip: spindle seat and clamping as independent random vectors, each an offset and a
  * tilt. A family's runout is known at 3×D only; half of its variance is taken as tilt there, which
- * makes it grow with the stick-out.
+ * makes it grow with the stick-out. A holder that gives way passes on a share of all that.
  *
  * @param stack the random sum
  * @param worstTirM sum of the bounds
@@ -32,6 +32,8 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
         holder.seams().isEmpty()
             ? List.of(seat, clamping)
             : composed(context, holder, stickOutM, seat, clamping);
+    double left = left(context, holder.family().gripModel());
+    joints = left == 1 ? joints : shared(joints, left);
     return new RunoutModel(
         RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA);
   }
@@ -94,9 +96,24 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
 
   private static double dirt(JobContext context, ClampingFamily family) {
     boolean dirty =
-        family.gripModel() == GripModel.COLLET
+        family.gripModel().usesCollet()
             ? context.job.shop().colletCondition() == ColletCondition.USED
             : context.job.shop().shankCondition() == ShankCondition.OILY;
     return dirty ? family.dirtyTirFactor() : 1;
+  }
+
+  private static List<RunoutJoint> shared(List<RunoutJoint> joints, double left) {
+    return joints.stream()
+        .map(j -> new RunoutJoint(left * j.offsetM(), left * j.tiltRad(), j.armM()))
+        .toList();
+  }
+
+  /** A tool in a holder that gives way is centred by its hole: only a share of runout is left. */
+  private static double left(JobContext context, GripModel model) {
+    return switch (model) {
+      case FLOATING_COLLET -> context.models.values().floatingRunoutLeftShare;
+      case SQUARE_DRIVE -> context.models.values().compensationRunoutLeftShare;
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, ARBOR, JAWS -> 1;
+    };
   }
 }

@@ -9,6 +9,7 @@ import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.balance.Unbalance;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.mechanics.spread.StandardNormal;
+import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.Spread;
 
@@ -97,7 +98,8 @@ final class SpeedMargins {
         massKg * body.holder().family().residualUnbalanceM()
             + seamUnbalanceKgM(body.holder(), massKg)
             + body.holder().spindleInterface().seatUnbalanceKgM()
-                * context.models.values().seatUnbalanceLeftShare;
+                * context.models.values().seatUnbalanceLeftShare
+            + singlePointKgM(context, body, massKg);
     if (context.job.shop().balancer()) {
       double fine =
           new BalanceGrade(context.models.values().balanceGradeFineMPerS)
@@ -124,6 +126,14 @@ final class SpeedMargins {
       sum += ahead * tir / 2;
     }
     return sum;
+  }
+
+  /** One edge alone is not balanced by another. */
+  private static double singlePointKgM(JobContext context, Body body, double massKg) {
+    boolean single =
+        context.job.operation().kind() == OperationKind.BORING && context.job.tool().teeth() == 1;
+    double tool = Math.max(0, massKg - body.massKg());
+    return single ? tool * context.models.values().singlePointUnbalanceM : 0;
   }
 
   /** Speed at which the unbalance force reaches its cap: ω = G·m/U. */

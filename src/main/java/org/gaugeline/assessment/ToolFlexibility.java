@@ -5,6 +5,7 @@ import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
 import org.gaugeline.mechanics.beam.TipCompliance;
+import org.gaugeline.reference.ToolKind;
 
 /**
  * The tool in front of the holder at one stick-out: its own compliance and mass.
@@ -74,6 +75,10 @@ record ToolFlexibility(
     }
     if (neck > 1e-9) {
       builder.add(BeamSegment.cylinder(neck, tool.neckDiameterM(), material));
+    }
+    if (tool.kind() == ToolKind.BORING_TOOL) {
+      // the head of a bar is solid; its edge adds next to nothing
+      return builder.add(BeamSegment.cylinder(flute - cutOffM, tool.neckDiameterM(), material));
     }
     double ratio = models.values().flutedDiameterRatio;
     return builder.add(

@@ -48,6 +48,14 @@ final class Values {
   final Quantiles flatBearingStressPa;
   final Quantiles screwShearStressPa;
   final Quantiles screwPreloadStressPa;
+  final Quantiles squareShearStressPa;
+  final Quantiles squareBearingStressPa;
+  final double squarePerShank;
+  final double squareLengthPerWidth;
+  final double floatingRunoutLeftShare;
+  final double compensationRunoutLeftShare;
+  final double boringSettingLeftShare;
+  final double singlePointUnbalanceM;
 
   final double lockGrooveCoreRatio;
   final double lockGrooveLandRatio;
@@ -64,6 +72,7 @@ final class Values {
   final List<String> balanceBasis;
   final String shrinkBasis;
   final String stopBasis;
+  final String squareBasis;
 
   Values(ReferenceData data) {
     this.calibratedFromM = data.practice("calibratedFromM");
@@ -115,6 +124,15 @@ final class Values {
     this.lockGrooveEngagedShare = data.practice("lockGrooveEngagedShare");
     this.backStopScrewRatio = data.practice("backStopScrewRatio");
     this.backStopStressPa = Models.quantiles(data.practiceRow("backStopStressPa").value());
+    this.squareShearStressPa = Models.quantiles(data.practiceRow("squareShearStressPa").value());
+    this.squareBearingStressPa =
+        Models.quantiles(data.practiceRow("squareBearingStressPa").value());
+    this.squarePerShank = data.practice("squarePerShank");
+    this.squareLengthPerWidth = data.practice("squareLengthPerWidth");
+    this.floatingRunoutLeftShare = data.practice("floatingRunoutLeftShare");
+    this.compensationRunoutLeftShare = data.practice("compensationRunoutLeftShare");
+    this.boringSettingLeftShare = data.practice("boringSettingLeftShare");
+    this.singlePointUnbalanceM = data.practice("singlePointUnbalanceM");
     this.nutFriction = friction(data, "nut-thread");
     this.coneFriction = friction(data, "collet-cone-new");
     this.toolLifeLoss =
@@ -129,6 +147,7 @@ final class Values {
         List.of("timoshenko-beam", data.practiceRow("jointRotationKappa").sourceKey());
     this.balanceBasis = List.of(data.practiceRow("balanceGradeCapMPerS").sourceKey());
     this.shrinkBasis = data.practiceRow("shrinkInterferenceBaseM").sourceKey();
+    this.squareBasis = data.practiceRow("squareShearStressPa").sourceKey();
     this.stopBasis = data.practiceRow("flatBearingStressPa").sourceKey();
   }
 

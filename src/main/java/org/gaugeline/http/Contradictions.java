@@ -18,6 +18,7 @@ final class Contradictions {
   private static final double LARGEST_GRADED_MM = 500;
   private static final double LEAST_REAMED = 0.5;
   private static final double BALL_TOLERANCE = 0.01;
+  private static final Set<String> HOLLOW = Set.of("drilling", "reaming", "boring", "tapping");
   private static final Set<String> HOLE_WIDENING =
       Set.of("drilling", "reaming", "boring", "tapping", "thread-milling");
 
@@ -32,6 +33,7 @@ final class Contradictions {
     WireIntent.Shop shop = orElse(wire.shop(), WireIntent.Shop.NONE);
     found.cut(operation);
     found.cutAndTool(operation, tool);
+    HoleContradictions.find(operation, tool, found.faults);
     found.tool(tool);
     WireIntent.Feature feature = orElse(wire.feature(), WireIntent.Feature.NONE);
     found.feature(feature, tool);
@@ -69,7 +71,7 @@ final class Contradictions {
     }
     Double hollow = o.preDrilledDiameterMm();
     Double diameter = t.diameterMm();
-    if ("drilling".equals(o.kind()) || "reaming".equals(o.kind())) {
+    if (HOLLOW.contains(orElse(o.kind(), ""))) {
       if (hollow != null && diameter != null && hollow >= diameter) {
         add(
             "/operation/preDrilledDiameterMm",
@@ -225,8 +227,24 @@ final class Contradictions {
     }
   }
 
-  /** One fault at each of the two members, so that both can be marked. */
   private void add(
+      String pointer,
+      double value,
+      String otherPointer,
+      double other,
+      String relation,
+      String cause) {
+    add(faults, pointer, value, otherPointer, other, relation, cause);
+  }
+
+  private void addFault(
+      String pointer, Object value, String otherPointer, Object other, String detail) {
+    addFault(faults, pointer, value, otherPointer, other, detail);
+  }
+
+  /** One fault at each of the two members, so that both can be marked. */
+  static void add(
+      List<Fault> faults,
       String pointer,
       double value,
       String otherPointer,
@@ -245,11 +263,16 @@ final class Contradictions {
             + SchemaFaults.plain(other)
             + "). "
             + cause;
-    addFault(pointer, value, otherPointer, other, detail);
+    addFault(faults, pointer, value, otherPointer, other, detail);
   }
 
-  private void addFault(
-      String pointer, Object value, String otherPointer, Object other, String detail) {
+  static void addFault(
+      List<Fault> faults,
+      String pointer,
+      Object value,
+      String otherPointer,
+      Object other,
+      String detail) {
     faults.add(fault(pointer, value, otherPointer, other, detail));
     faults.add(fault(otherPointer, other, pointer, value, detail));
   }

@@ -68,6 +68,11 @@ final class IntentFaultWords {
               + ". Give projectionMm and profile.";
       case "unknown-interface", "unknown-family", "unknown-holder" ->
           shown + " is not in the catalogue." + nearest(parameters);
+      case "pitch-needed" ->
+          "pitchMm is required for a thread of "
+              + text(parameters.get("diameterMm"))
+              + " mm: the catalogue knows no coarse pitch for it. Maybe the tap drill was given as"
+              + " diameterMm.";
       case "iso-group-needed" ->
           "isoGroup is required for a material that the catalogue lacks"
               + (actual == null ? "." : " (" + text(actual) + ").");

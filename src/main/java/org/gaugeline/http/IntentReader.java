@@ -21,6 +21,7 @@ import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.HoleEnd;
 import org.gaugeline.reference.IsoGroup;
 import org.gaugeline.reference.MillingDirection;
 import org.gaugeline.reference.OperationKind;
@@ -28,6 +29,8 @@ import org.gaugeline.reference.ShankCondition;
 import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapForm;
+import org.gaugeline.reference.TappingMode;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +42,9 @@ final class IntentReader {
   private static final WordIndex<Coolant> COOLANTS = WordIndex.of(Coolant.values());
   private static final WordIndex<MillingDirection> DIRECTIONS =
       WordIndex.of(MillingDirection.values());
+  private static final WordIndex<TappingMode> TAPPING_MODES = WordIndex.of(TappingMode.values());
+  private static final WordIndex<HoleEnd> HOLE_ENDS = WordIndex.of(HoleEnd.values());
+  private static final WordIndex<TapForm> TAP_FORMS = WordIndex.of(TapForm.values());
   private static final WordIndex<ToolKind> TOOLS = WordIndex.of(ToolKind.values());
   private static final WordIndex<Hand> HANDS = WordIndex.of(Hand.values());
   private static final WordIndex<Substrate> SUBSTRATES = WordIndex.of(Substrate.values());
@@ -88,6 +94,8 @@ final class IntentReader {
         si(o.preDrilledDiameterMm(), MM),
         COOLANTS.find(o.coolant()),
         DIRECTIONS.find(o.direction()),
+        TAPPING_MODES.find(o.tapping()),
+        HOLE_ENDS.find(o.hole()),
         o.minutesPerPart(),
         o.partsPerYear());
   }
@@ -129,6 +137,8 @@ final class IntentReader {
         si(shank.diameterMm(), MM),
         SHANK_FORMS.find(shank.form()),
         shank.tolerance(),
+        si(t.pitchMm(), MM),
+        TAP_FORMS.find(t.tapForm()),
         t.throughCoolant(),
         t.exchangeableHead(),
         si(t.leadAngleDeg(), DEG),

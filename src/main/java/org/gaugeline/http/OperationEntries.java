@@ -26,9 +26,11 @@ final class OperationEntries {
           HIGH_EFFICIENCY_MILLING,
           PROFILING,
           DRILLING,
-          REAMING ->
+          REAMING,
+          BORING,
+          TAPPING ->
           true;
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING -> false;
+      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING -> false;
     };
   }
 
@@ -39,8 +41,18 @@ final class OperationEntries {
       case FACE_MILLING -> "Loads with the lead angle, grip, accuracy, reach and speed.";
       case PROFILING -> "Loads at the effective diameter, grip, accuracy, reach and speed.";
       case DRILLING -> "Torque and thrust, grip, accuracy, reach and speed.";
-      case REAMING -> "Torque of the thin cut, grip, accuracy, reach and speed.";
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, BORING, TAPPING, THREAD_MILLING ->
+      case REAMING ->
+          "Torque of the thin cut, grip, accuracy, reach and speed; a floating holder follows the"
+              + " bore.";
+      case BORING ->
+          "Force and torque of one edge or several, bending of the bar, feed marks, unbalance of a"
+              + " single edge, grip, reach and speed. Chatter of a long bar and the setting of the"
+              + " edge are not computed.";
+      case TAPPING ->
+          "Torque of cut and form taps with a jammed chip, axial error of synchronisation, square or"
+              + " friction, reach and speed. Spindle acceleration at the reversal and the size of the"
+              + " thread are not computed.";
+      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
           "Read and checked; its loads are not computed in this version.";
     };
   }

@@ -16,6 +16,8 @@ import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.Material;
+import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +34,7 @@ final class ResolvedWriter {
     }
     json.word("textUnits", job.textUnits().id());
     workpiece(json, job.workpiece(), orElse(asked.workpiece(), WireIntent.Workpiece.NONE));
-    operation(json, job.operation(), orElse(asked.operation(), WireIntent.Operation.NONE));
+    operation(json, job, orElse(asked.operation(), WireIntent.Operation.NONE));
     feature(json, job.feature(), orElse(asked.feature(), WireIntent.Feature.NONE));
     tool(json, job.tool(), orElse(asked.tool(), WireIntent.Tool.NONE));
     machine(json, job.machine(), orElse(asked.machine(), WireIntent.Machine.NONE));
@@ -55,7 +57,9 @@ final class ResolvedWriter {
     json.endObject();
   }
 
-  private static void operation(JsonBytes json, Job.Operation o, WireIntent.Operation asked) {
+  private static void operation(JsonBytes json, Job job, WireIntent.Operation asked) {
+    Job.Operation o = job.operation();
+    boolean taps = o.kind() == OperationKind.TAPPING;
     json.object("operation");
     json.word("kind", o.kind().id());
     json.word("stage", o.stage().id());
@@ -67,13 +71,17 @@ final class ResolvedWriter {
     } else {
       json.number("spindleSpeedRpm", o.spindleSpeedRadPerS(), RPM);
     }
-    positive(json, "feedPerToothMm", MM.fromSi(o.feedPerToothM()));
+    if (taps) {
+      json.number("feedPerRevMm", job.tool().pitchM(), MM);
+    } else {
+      positive(json, "feedPerToothMm", MM.fromSi(o.feedPerToothM()));
+    }
     json.number("preDrilledDiameterMm", o.preDrilledDiameterM(), MM);
     sent(json, "rampAngleDeg", asked.rampAngleDeg());
     json.word("coolant", o.coolant().id());
     json.word("direction", o.direction().id());
-    sent(json, "tapping", asked.tapping());
-    sent(json, "hole", asked.hole());
+    sent(json, "tapping", taps ? o.tapping().id() : asked.tapping());
+    sent(json, "hole", taps ? o.hole().id() : asked.hole());
     json.number("minutesPerPart", o.minutesPerPart());
     json.number("partsPerYear", o.partsPerYear());
     json.endObject();
@@ -120,10 +128,10 @@ final class ResolvedWriter {
     json.word("form", t.shankForm().id());
     json.text("tolerance", t.shankTolerance());
     json.endObject();
-    sent(json, "pitchMm", asked.pitchMm());
+    positive(json, "pitchMm", MM.fromSi(t.pitchM()));
     positive(json, "pointAngleDeg", DEG.fromSi(t.pointAngleRad()));
     positive(json, "leadAngleDeg", DEG.fromSi(t.leadAngleRad()));
-    sent(json, "tapForm", asked.tapForm());
+    sent(json, "tapForm", t.kind() == ToolKind.TAP ? t.tapForm().id() : asked.tapForm());
     sent(json, "cutterBodyLengthMm", asked.cutterBodyLengthMm());
     sent(json, "massKg", asked.massKg());
     json.number("maxSpindleSpeedRpm", t.maxSpindleSpeedRadPerS(), RPM);

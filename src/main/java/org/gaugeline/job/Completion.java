@@ -8,6 +8,7 @@ import java.util.Set;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.MaterialIndex;
+import org.gaugeline.reference.Practice;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankCondition;
 import org.gaugeline.reference.SpindleInterface;
@@ -54,6 +55,11 @@ public final class Completion {
               Map.of("actual", intent.machine().interfaceId())));
     }
     checkFamilies(intent, faults);
+    if (HoleTools.lacksPitch(intent, data)) {
+      faults.add(
+          new IntentFault(
+              "/tool/pitchMm", "pitch-needed", Map.of("diameterM", intent.tool().diameterM())));
+    }
     if (!faults.isEmpty() || spindle == null) {
       throw new IntentFaultException(faults);
     }
@@ -76,7 +82,7 @@ public final class Completion {
         tool,
         machine,
         shop(intent, assumptions),
-        preferences(intent.preferences()),
+        preferences(intent, assumptions),
         assumptions.list());
   }
 
@@ -221,18 +227,44 @@ public final class Completion {
             PRACTICE));
   }
 
-  private static Job.Preferences preferences(Intent.Preferences asked) {
+  private Job.Preferences preferences(Intent intent, Assumptions assumptions) {
+    Intent.Preferences asked = intent.preferences();
     return new Job.Preferences(
         asked.rankBy() == null ? RankBy.FIT : asked.rankBy(),
-        orOne(asked.accuracyWeight()),
-        orOne(asked.gripWeight()),
-        orOne(asked.reachWeight()),
-        orOne(asked.speedWeight()),
+        weight(intent, asked.accuracyWeight(), "accuracy", assumptions),
+        weight(intent, asked.gripWeight(), "grip", assumptions),
+        weight(intent, asked.reachWeight(), "reach", assumptions),
+        weight(intent, asked.speedWeight(), "speed", assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
         asked.limit() == null ? 5 : asked.limit());
   }
 
-  private static double orOne(@Nullable Double weight) {
-    return weight == null ? 1 : weight;
+  /**
+   * What matters to the operation, where the asker named no weight at all; 1 where the tables name
+   * none either.
+   */
+  private double weight(
+      Intent intent, @Nullable Double given, String criterion, Assumptions assumptions) {
+    if (given != null) {
+      return given;
+    }
+    Intent.Preferences asked = intent.preferences();
+    boolean weighed =
+        asked.accuracyWeight() != null
+            || asked.gripWeight() != null
+            || asked.reachWeight() != null
+            || asked.speedWeight() != null;
+    String id =
+        "defaultWeight"
+            + OperationCompletion.pascal(criterion)
+            + OperationCompletion.pascal(intent.operation().kind().id());
+    Practice usual = data.practices().get(id);
+    return weighed || usual == null
+        ? 1
+        : assumptions.assume(
+            "/preferences/weights/" + criterion,
+            usual.value().median(),
+            "usual-for-operation",
+            usual.sourceKey());
   }
 }

@@ -5,6 +5,7 @@ import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.HoleEnd;
 import org.gaugeline.reference.IsoGroup;
 import org.gaugeline.reference.MillingDirection;
 import org.gaugeline.reference.OperationKind;
@@ -12,6 +13,8 @@ import org.gaugeline.reference.ShankCondition;
 import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapForm;
+import org.gaugeline.reference.TappingMode;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +55,8 @@ public record Intent(
       @Nullable Double preDrilledDiameterM,
       @Nullable Coolant coolant,
       @Nullable MillingDirection direction,
+      @Nullable TappingMode tapping,
+      @Nullable HoleEnd hole,
       @Nullable Double minutesPerPart,
       @Nullable Double partsPerYear) {}
 
@@ -88,6 +93,8 @@ public record Intent(
       @Nullable Double shankDiameterM,
       @Nullable ShankForm shankForm,
       @Nullable String shankTolerance,
+      @Nullable Double pitchM,
+      @Nullable TapForm tapForm,
       @Nullable Boolean throughCoolant,
       @Nullable Boolean exchangeableHead,
       @Nullable Double leadAngleRad,

@@ -7,6 +7,7 @@ import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.HoleEnd;
 import org.gaugeline.reference.IsoGroup;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.MillingDirection;
@@ -18,6 +19,8 @@ import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.Spread;
 import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapForm;
+import org.gaugeline.reference.TappingMode;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +65,9 @@ public record Job(
   /**
    * The cut. Depths and feeds that the kind of operation does not have are 0.
    *
-   * @param feedPerToothM per tooth (per lip for drills)
+   * @param feedPerToothM per tooth (per lip for drills); a tap's lands share its pitch
+   * @param tapping how spindle and feed are coupled; of use in tapping only
+   * @param hole whether the hole has a bottom; of use in tapping only
    */
   public record Operation(
       OperationKind kind,
@@ -75,6 +80,8 @@ public record Job(
       double preDrilledDiameterM,
       Coolant coolant,
       MillingDirection direction,
+      TappingMode tapping,
+      HoleEnd hole,
       double minutesPerPart,
       double partsPerYear) {
 
@@ -91,6 +98,8 @@ public record Job(
           preDrilledDiameterM,
           coolant,
           direction,
+          tapping,
+          hole,
           minutesPerPart,
           partsPerYear);
     }
@@ -116,6 +125,8 @@ public record Job(
   /**
    * The cutting tool.
    *
+   * @param pitchM pitch of the thread that a tap cuts; NaN for other tools without one given
+   * @param tapForm how a tap makes its thread; of use for taps only
    * @param maxSpindleSpeedRadPerS marked limit; +∞ where none is known
    * @param price price of a new edge or tool
    */
@@ -136,6 +147,8 @@ public record Job(
       double shankDiameterM,
       ShankForm shankForm,
       String shankTolerance,
+      double pitchM,
+      TapForm tapForm,
       boolean throughCoolant,
       double leadAngleRad,
       double pointAngleRad,

@@ -17,9 +17,11 @@ public final class OperationCompletion {
   private static final String START = "starting-value";
 
   private final ReferenceData data;
+  private final HoleCompletion holes;
 
   OperationCompletion(ReferenceData data) {
     this.data = data;
+    this.holes = new HoleCompletion(data);
   }
 
   Job.Operation operation(
@@ -65,15 +67,7 @@ public final class OperationCompletion {
         speed,
         speed * tool.diameterM() / 2,
         feedPerTooth(asked, kind, tool, radial, start, assumptions),
-        asked.preDrilledDiameterM() != null
-            ? asked.preDrilledDiameterM()
-            : kind == OperationKind.REAMING
-                ? assumptions.assume(
-                    "/operation/preDrilledDiameterMm",
-                    tool.diameterM() * data.practice("preDrilledShareReaming"),
-                    "usual-for-operation",
-                    "cutting-practice")
-                : 0,
+        holes.preDrilled(asked, stage, tool, assumptions),
         assumptions.given(
             asked.coolant(),
             "/operation/coolant",
@@ -85,6 +79,8 @@ public final class OperationCompletion {
             "usual-for-material",
             "cutting-practice"),
         asked.direction() == null ? MillingDirection.DOWN : asked.direction(),
+        HoleCompletion.tapping(asked, assumptions),
+        HoleCompletion.holeEnd(asked, assumptions),
         assumptions.given(
             asked.minutesPerPart(),
             "/operation/minutesPerPart",
@@ -107,10 +103,13 @@ public final class OperationCompletion {
         assumptions.given(
             asked.depthM(),
             "/feature/depthMm",
-            hole
-                ? Math.min(
-                    data.practice("holeDepthPerDiameter") * tool.diameterM(), tool.fluteLengthM())
-                : operation.axialDepthM(),
+            operation.kind() == OperationKind.BORING
+                ? data.practice("boredDepthPerDiameter") * tool.diameterM()
+                : hole
+                    ? Math.min(
+                        data.practice("holeDepthPerDiameter") * tool.diameterM(),
+                        tool.fluteLengthM())
+                    : operation.axialDepthM(),
             hole ? "usual-for-operation" : "depth-of-cut",
             "accuracy-practice");
     String clearance = "wallClearance" + pascal(operation.stage().id()) + "M";
@@ -216,6 +215,9 @@ public final class OperationCompletion {
       double radial,
       StartingValue start,
       Assumptions assumptions) {
+    if (kind == OperationKind.TAPPING) {
+      return HoleCompletion.tapFeedPerTooth(asked, tool, assumptions);
+    }
     if (asked.feedPerToothM() != null) {
       return asked.feedPerToothM();
     }
@@ -224,7 +226,7 @@ public final class OperationCompletion {
     }
     double feed = start.feedPerDiameter() * tool.diameterM();
     feed = Math.max(start.minFeedM(), Math.min(start.maxFeedM(), feed));
-    if (kind == OperationKind.DRILLING) {
+    if (kind == OperationKind.DRILLING || kind == OperationKind.BORING) {
       feed /= tool.teeth();
     }
     if (kind == OperationKind.HIGH_EFFICIENCY_MILLING && radial < tool.diameterM() / 2) {
@@ -240,9 +242,11 @@ public final class OperationCompletion {
         switch (tool.kind()) {
           case END_MILL, BALL_END_MILL, BULL_NOSE_END_MILL, THREAD_MILL, CHAMFER_MILL ->
               ToolClass.SOLID_MILL;
-          case FACE_MILL, SHELL_MILL, DISC_CUTTER, BORING_TOOL -> ToolClass.INDEXABLE_MILL;
-          case DRILL, TAP -> ToolClass.DRILL;
+          case FACE_MILL, SHELL_MILL, DISC_CUTTER -> ToolClass.INDEXABLE_MILL;
+          case DRILL -> ToolClass.DRILL;
           case REAMER -> ToolClass.REAMER;
+          case TAP -> ToolClass.TAP;
+          case BORING_TOOL -> ToolClass.BORING;
         };
     Substrate substrate = tool.substrate() == Substrate.HSS ? Substrate.HSS : Substrate.CARBIDE;
     String machinability =
@@ -278,7 +282,7 @@ public final class OperationCompletion {
     return data.practice(direction + "DepthPerDiameter" + pascal(kind.id()) + pascal(stage.id()));
   }
 
-  private static String pascal(String kebab) {
+  static String pascal(String kebab) {
     StringBuilder joined = new StringBuilder();
     for (String word : kebab.split("-")) {
       joined.append(Character.toUpperCase(word.charAt(0))).append(word, 1, word.length());

@@ -6,51 +6,69 @@ import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.ShankSize;
 import org.gaugeline.reference.Solid;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapSize;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /** Completes the cutting tool from its diameter and the shank standards. */
 final class ToolCompletion {
   private static final String PRACTICE = "cutting-practice";
+  private static final String STANDARD_TAP = "standard-tap";
 
   private final ReferenceData data;
+  private final HoleTools holeTools;
 
   ToolCompletion(ReferenceData data) {
     this.data = data;
+    this.holeTools = new HoleTools(data);
   }
 
   Job.Tool complete(Intent intent, Assumptions assumptions) {
     Intent.Tool asked = intent.tool();
     double diameter = asked.diameterM();
+    boolean isTap = asked.kind() == ToolKind.TAP;
+    boolean isBar = asked.kind() == ToolKind.BORING_TOOL;
+    TapSize tap = isTap ? data.tapSize(diameter) : null;
     Substrate substrate =
         assumptions.given(
-            asked.substrate(), "/tool/substrate", Substrate.CARBIDE, "usual-for-tool", PRACTICE);
+            asked.substrate(),
+            "/tool/substrate",
+            isTap ? Substrate.HSS : isBar ? Substrate.STEEL : Substrate.CARBIDE,
+            "usual-for-tool",
+            PRACTICE);
     ShankForm form =
         assumptions.given(
-            asked.shankForm(), "/tool/shank/form", ShankForm.CYLINDRICAL, "plain-shank", PRACTICE);
-    ShankSize size = shankFor(diameter, asked.shankDiameterM());
+            asked.shankForm(),
+            "/tool/shank/form",
+            isTap ? ShankForm.SQUARE_DRIVE : ShankForm.CYLINDRICAL,
+            isTap ? "usual-for-tool" : "plain-shank",
+            PRACTICE);
+    ShankSize size =
+        isBar && asked.shankDiameterM() == null
+            ? holeTools.barFor(diameter)
+            : shankFor(diameter, asked.shankDiameterM());
     double shankDiameter =
         assumptions.given(
             asked.shankDiameterM(),
             "/tool/shank/diameterMm",
-            size.diameterM(),
-            "next-standard-shank",
-            size.sourceKey());
-    double flute = flute(intent, diameter, assumptions);
+            tap == null ? size.diameterM() : tap.shankDiameterM(),
+            tap != null ? STANDARD_TAP : isBar ? "usual-for-tool" : "next-standard-shank",
+            tap == null ? size.sourceKey() : tap.sourceKey());
+    double flute = flute(intent, diameter, shankDiameter, assumptions);
     double neckLength = asked.neckLengthM() == null ? flute : Math.max(flute, asked.neckLengthM());
     double neckDiameter =
         asked.neckDiameterM() != null
             ? asked.neckDiameterM()
-            : asked.neckLengthM() == null
-                ? diameter
+            : asked.neckLengthM() == null || isBar
+                ? isBar ? shankDiameter : diameter
                 : diameter * data.practice("neckDiameterRatio");
     double overall =
         assumptions.given(
             asked.overallLengthM(),
             "/tool/overallLengthMm",
-            neckLength + size.lengthM() * Math.max(1, shankDiameter / size.diameterM()),
-            "neck-plus-standard-shank",
-            size.sourceKey());
+            holeTools.overall(intent, tap, neckLength, shankDiameter, size),
+            tap != null ? STANDARD_TAP : isBar ? "bar-for-the-depth" : "neck-plus-standard-shank",
+            tap == null ? size.sourceKey() : tap.sourceKey());
     Hand hand = asked.hand() == null ? Hand.RIGHT : asked.hand();
     String solidId = substrate.id();
     Solid solid = data.solids().get(solidId);
@@ -74,9 +92,7 @@ final class ToolCompletion {
             PRACTICE),
         hand,
         asked.helixHand() == null ? Hand.RIGHT : asked.helixHand(),
-        asked.cornerRadiusM() != null
-            ? asked.cornerRadiusM()
-            : asked.kind() == ToolKind.BALL_END_MILL ? diameter / 2 : 0,
+        holeTools.cornerRadius(asked, assumptions),
         flute,
         neckDiameter,
         neckLength,
@@ -88,9 +104,11 @@ final class ToolCompletion {
         assumptions.given(
             asked.shankTolerance(),
             "/tool/shank/tolerance",
-            "h6",
-            "standard-shank",
-            size.sourceKey()),
+            tap == null ? "h6" : "h9",
+            tap == null ? "standard-shank" : STANDARD_TAP,
+            tap == null ? size.sourceKey() : tap.sourceKey()),
+        HoleTools.pitch(intent, tap, assumptions),
+        HoleTools.tapForm(asked, assumptions),
         asked.throughCoolant() != null && asked.throughCoolant(),
         asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
         asked.pointAngleRad() == null
@@ -109,13 +127,17 @@ final class ToolCompletion {
             data.practiceRow("usualLifeS").sourceKey()));
   }
 
-  private double flute(Intent intent, double diameter, Assumptions assumptions) {
+  private double flute(
+      Intent intent, double diameter, double shankDiameter, Assumptions assumptions) {
     Intent.Tool asked = intent.tool();
     Double depth = intent.feature().depthM();
     double usual =
         diameter
             * data.practice(
                 isHoleTool(asked.kind()) ? "holeFluteLengthPerDiameter" : "fluteLengthPerDiameter");
+    if (asked.kind() == ToolKind.BORING_TOOL) {
+      usual = data.practice("boringHeadLengthRatio") * shankDiameter;
+    }
     if (depth != null && isHoleTool(asked.kind())) {
       // a hole tool is chosen for its hole: no longer than it needs to be
       usual = Math.min(usual, depth + diameter);

@@ -7,7 +7,9 @@ public enum GripModel implements Word {
   COLLET("collet"),
   SIDE_LOCK("side-lock"),
   ARBOR("arbor"),
-  SQUARE_DRIVE("square-drive");
+  SQUARE_DRIVE("square-drive"),
+  FLOATING_COLLET("floating-collet"),
+  JAWS("jaws");
 
   private final String id;
 
@@ -18,5 +20,21 @@ public enum GripModel implements Word {
   @Override
   public String id() {
     return id;
+  }
+
+  /** Whether an exchangeable collet closes on the shank. */
+  public boolean usesCollet() {
+    return switch (this) {
+      case COLLET, FLOATING_COLLET, SQUARE_DRIVE -> true;
+      case SHRINK, PRESSURE, SIDE_LOCK, ARBOR, JAWS -> false;
+    };
+  }
+
+  /** Whether the tool may shift in it on purpose, to follow its hole. */
+  public boolean givesWay() {
+    return switch (this) {
+      case FLOATING_COLLET, SQUARE_DRIVE -> true;
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, ARBOR, JAWS -> false;
+    };
   }
 }

@@ -2,6 +2,7 @@ package org.gaugeline.reference;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All tables, loaded once. Maps keep the order of the table files, so that nothing in an answer
@@ -18,6 +19,7 @@ public record ReferenceData(
     Map<String, ClampingFamily> families,
     Map<String, ColletSize> colletSizes,
     List<ShankSize> shankSizes,
+    List<TapSize> tapSizes,
     Map<String, Solid> solids,
     Map<String, Friction> frictions,
     List<StartingValue> startingValues,
@@ -26,6 +28,9 @@ public record ReferenceData(
     List<MachineClass> machineClasses,
     ToleranceTable itToleranceM,
     Map<String, Practice> practices) {
+
+  /** Sizes nearer than this are one size. */
+  private static final double SAME_SIZE_M = 5e-6;
 
   /** The median of a practice value; a missing id is a fault of the tables, found at the start. */
   public double practice(String id) {
@@ -61,6 +66,16 @@ public record ReferenceData(
           "no starting value for " + machinability + ", " + toolClass.id() + " in the tables");
     }
     return other;
+  }
+
+  /** The coarse thread of a nominal diameter and its tap; null where none is tabled. */
+  public @Nullable TapSize tapSize(double diameterM) {
+    for (TapSize size : tapSizes) {
+      if (Math.abs(size.diameterM() - diameterM) < SAME_SIZE_M) {
+        return size;
+      }
+    }
+    return null;
   }
 
   /** Machinability of a group's first material: the stand-in for a material of the caller's own. */

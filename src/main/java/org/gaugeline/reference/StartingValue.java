@@ -9,7 +9,8 @@ package org.gaugeline.reference;
  * @param cuttingSpeedMPerS median starting speed, m/s
  * @param minCuttingSpeedMPerS low end of the usual range
  * @param maxCuttingSpeedMPerS high end of the usual range
- * @param feedPerDiameter feed per tooth (mills, reamers) or per revolution (drills) over diameter
+ * @param feedPerDiameter feed per tooth (mills, reamers) or per revolution (drills, boring) over
+ *     diameter; not used for taps, which feed their pitch
  * @param minFeedM least sensible feed, m
  * @param maxFeedM greatest sensible feed, m
  * @param sourceKey source of the row
@@ -31,7 +32,9 @@ public record StartingValue(
     SOLID_MILL("solid-mill"),
     INDEXABLE_MILL("indexable-mill"),
     DRILL("drill"),
-    REAMER("reamer");
+    REAMER("reamer"),
+    TAP("tap"),
+    BORING("boring");
 
     private final String id;
 

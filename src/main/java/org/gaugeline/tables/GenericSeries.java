@@ -7,6 +7,7 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.assembly.Ratings;
 import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.SpindleInterface;
 
@@ -82,7 +83,7 @@ final class GenericSeries {
         deepestM(projection, size),
         Ratings.NONE,
         Math.rint(price),
-        true,
+        size.family().gripModel() != GripModel.JAWS,
         size.sourceKey());
   }
 

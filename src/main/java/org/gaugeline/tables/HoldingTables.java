@@ -11,6 +11,7 @@ import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.ShankSize;
 import org.gaugeline.reference.Source;
 import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.TapSize;
 
 /** Reads the rows of interfaces, clamping families, collets and shanks. */
 final class HoldingTables {
@@ -121,6 +122,18 @@ final class HoldingTables {
           "screwDiameterMm",
           "sourceKey");
 
+  static final List<String> TAPS =
+      List.of(
+          "id",
+          "diameterMm",
+          "pitchMm",
+          "shankDiameterMm",
+          "squareMm",
+          "squareLengthMm",
+          "overallLengthMm",
+          "pitchSourceKey",
+          "sourceKey");
+
   private HoldingTables() {}
 
   static SpindleInterface spindleInterface(Row row, Map<String, Source> sources) {
@@ -208,6 +221,19 @@ final class HoldingTables {
         row.si("flatHeightMm"),
         row.integer("flats"),
         row.si("screwDiameterMm"),
+        row.source(sources));
+  }
+
+  static TapSize tap(Row row, Map<String, Source> sources) {
+    return new TapSize(
+        row.text("id"),
+        row.positiveSi("diameterMm"),
+        row.positiveSi("pitchMm"),
+        row.positiveSi("shankDiameterMm"),
+        row.positiveSi("squareMm"),
+        row.positiveSi("squareLengthMm"),
+        row.positiveSi("overallLengthMm"),
+        row.source("pitchSourceKey", sources),
         row.source(sources));
   }
 }

@@ -31,6 +31,7 @@ public final class ReferenceTables {
           "clamping-families.csv",
           "er-collets.csv",
           "shanks.csv",
+          "tap-sizes.csv",
           "solids.csv",
           "frictions.csv",
           "starting-values.csv",
@@ -90,6 +91,8 @@ public final class ReferenceTables {
         index("er-collets.csv", HoldingTables.COLLETS, HoldingTables::collet, c -> c.id()),
         List.copyOf(
             index("shanks.csv", HoldingTables.SHANKS, HoldingTables::shank, s -> s.id()).values()),
+        List.copyOf(
+            index("tap-sizes.csv", HoldingTables.TAPS, HoldingTables::tap, t -> t.id()).values()),
         index("solids.csv", WorkpieceTables.SOLIDS, WorkpieceTables::solid, s -> s.id()),
         index("frictions.csv", WorkpieceTables.FRICTIONS, WorkpieceTables::friction, f -> f.id()),
         list("starting-values.csv", CuttingTables.STARTING, CuttingTables::startingValue),

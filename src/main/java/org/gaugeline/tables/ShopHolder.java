@@ -97,7 +97,7 @@ record ShopHolder(HolderBody body, int count) {
   }
 
   private static double bore(Row row, ClampingFamily family, @Nullable ColletSize collet) {
-    if (family.gripModel() == GripModel.COLLET) {
+    if (family.gripModel().usesCollet()) {
       if (collet == null && !row.has("boreMm")) {
         throw row.fault("a " + family.id() + " holder needs colletSize");
       }

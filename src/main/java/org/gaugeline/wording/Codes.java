@@ -24,7 +24,9 @@ public final class Codes {
           "mouth-expansion",
           "coolant-machine",
           "coolant-holder",
-          "not-for-side-load");
+          "not-for-side-load",
+          "gives-way",
+          "no-length-compensation");
 
   /** Why a clamping family has no candidate. */
   public static final List<String> ABSENCES =
@@ -58,7 +60,13 @@ public final class Codes {
           "tooth-does-not-cut",
           "uneven-tooth-load",
           "grade-not-attainable",
-          "long-overhang");
+          "long-overhang",
+          "form-tap-brittle",
+          "blind-hole-chips",
+          "float-takes-runout",
+          "float-follows-bore",
+          "long-bar",
+          "single-point-unbalance");
 
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
@@ -77,11 +85,14 @@ public final class Codes {
           "snap-collet-into-nut",
           "tighten-nut",
           "tighten-screw-on-flat",
+          "seat-square",
           "clamp-as-marked",
           "mount-as-marked",
           "set-stick-out",
           "check-insertion",
+          "check-float",
           "measure-runout-at-tip",
+          "set-edge-by-trial-bore",
           "measure-length-on-machine",
           "preset-gauge-length");
 
@@ -112,7 +123,13 @@ public final class Codes {
           "plain-shank",
           "next-standard-shank",
           "standard-shank",
-          "neck-plus-standard-shank");
+          "neck-plus-standard-shank",
+          "standard-tap",
+          "coarse-pitch",
+          "feed-is-pitch",
+          "tap-drill",
+          "bore-less-depth",
+          "bar-for-the-depth");
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
@@ -127,6 +144,7 @@ public final class Codes {
       List.of(
           "flute-length",
           "feed-range",
+          "thread-pitch",
           "assumed-feature-depth",
           "machine-speed",
           "interface-speed",

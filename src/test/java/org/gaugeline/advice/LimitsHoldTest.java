@@ -26,7 +26,7 @@ class LimitsHoldTest {
   private static final Offset<Double> NEAR = Offset.offset(1e-6);
   private static final Set<String> OF_LENGTH = Set.of("size-error", "runout");
   private static final Set<String> RANGES =
-      Set.of("flute-length", "feed-range", "assumed-feature-depth", "");
+      Set.of("flute-length", "feed-range", "thread-pitch", "assumed-feature-depth", "");
   private static final Set<String> OF_FORCE =
       Set.of("slip", "pull-out", "stop-torque", "push-in", "spindle-power", "spindle-torque");
   private static final Set<String> OF_SPEED =

@@ -14,7 +14,7 @@ public final class RandomIntents {
       List.of("BT30", "BT40", "CAT40", "SK50", "BT50", "HSK-A63", "HSK-A100", "PSC-C6", "TS-63");
   private static final List<String> MILLING =
       List.of("side-milling", "slotting", "high-efficiency-milling", "profiling");
-  private static final List<String> HOLES = List.of("drilling", "reaming");
+  private static final List<String> HOLES = List.of("drilling", "reaming", "boring", "tapping");
   private static final List<String> STAGES = List.of("roughing", "semi-finishing", "finishing");
   private static final List<Double> DIAMETERS = List.of(6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0);
 
@@ -63,10 +63,20 @@ public final class RandomIntents {
   private Intents hole(long seed) {
     String operation = any(HOLES);
     double d = any(DIAMETERS);
-    return base(seed, operation, operation.equals("drilling") ? "drill" : "reamer", d)
+    Intents base = base(seed, operation, holeTool(operation), d);
+    return (operation.equals("tapping") ? base.with("/tool/pitchMm", 0.15 * d) : base)
         .with("/tool/fluteLengthMm", 4.5 * d)
         .with("/tool/overallLengthMm", 4.5 * d + 60)
         .with("/feature/depthMm", d * between(1, 4));
+  }
+
+  private static String holeTool(String operation) {
+    return switch (operation) {
+      case "drilling" -> "drill";
+      case "reaming" -> "reamer";
+      case "boring" -> "boring-tool";
+      default -> "tap";
+    };
   }
 
   private Intents base(long seed, String operation, String tool, double diameterMm) {

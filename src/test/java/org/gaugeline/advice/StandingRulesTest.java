@@ -13,6 +13,7 @@ import org.gaugeline.assessment.Score;
 import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.assessment.Tone;
+import org.gaugeline.job.Job;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -25,18 +26,29 @@ class StandingRulesTest {
   @ParameterizedTest
   @MethodSource("jobs")
   void criterionScoreIsTheLeastOfItsPairs(Intents intents) {
-    for (RankedAssembly assembly : Bench.told(Bench.ask(intents))) {
+    Recommendation answer = Bench.ask(intents);
+    for (RankedAssembly assembly : Bench.told(answer)) {
       Scores scores = assembly.scores();
       assertScore(intents, assembly, Criterion.ACCURACY, scores.accuracy());
       assertScore(intents, assembly, Criterion.GRIP, scores.grip());
       assertScore(intents, assembly, Criterion.REACH, scores.reach());
       assertScore(intents, assembly, Criterion.SPEED, scores.speed());
       assertThat(scores.overall())
-          .as("overall of %s for %s is the geometric mean", assembly.id(), intents)
-          .isEqualTo(
-              Math.pow(scores.accuracy() * scores.grip() * scores.reach() * scores.speed(), 0.25),
-              within(1e-9));
+          .as("overall of %s for %s is the weighted geometric mean", assembly.id(), intents)
+          .isEqualTo(geometricMean(scores, answer.job().preferences()), within(1e-9));
     }
+  }
+
+  private static double geometricMean(Scores scores, Job.Preferences weights) {
+    double sum =
+        weights.accuracyWeight()
+            + weights.gripWeight()
+            + weights.reachWeight()
+            + weights.speedWeight();
+    return Math.pow(scores.accuracy(), weights.accuracyWeight() / sum)
+        * Math.pow(scores.grip(), weights.gripWeight() / sum)
+        * Math.pow(scores.reach(), weights.reachWeight() / sum)
+        * Math.pow(scores.speed(), weights.speedWeight() / sum);
   }
 
   @ParameterizedTest

@@ -186,6 +186,18 @@ class BadInputTest {
             + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
         "/operation | {'kind':'reaming','preDrilledDiameterMm':0.2}"
             + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/operation | {'kind':'boring','preDrilledDiameterMm':12}"
+            + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/operation | {'kind':'boring','preDrilledDiameterMm':0}"
+            + " | /operation/preDrilledDiameterMm | /tool/diameterMm",
+        "/operation | {'kind':'boring','radialDepthMm':6}"
+            + " | /operation/radialDepthMm | /tool/diameterMm",
+        "/operation | {'kind':'boring','radialDepthMm':1,'preDrilledDiameterMm':11}"
+            + " | /operation/radialDepthMm | /operation/preDrilledDiameterMm",
+        "/operation | {'kind':'tapping'} | /operation/kind | /tool/kind",
+        "/tool | {'kind':'tap','diameterMm':12} | /operation/kind | /tool/kind",
+        "/tool | {'kind':'thread-mill','diameterMm':12,'pitchMm':12}"
+            + " | /tool/pitchMm | /tool/diameterMm",
         "/feature | {'pocketWidthMm':6} | /tool/diameterMm | /feature/pocketWidthMm",
         "/machine | {'interface':'BT40','toolChanger':{'maxDiameterMm':100,'maxDiameterNeighboursEmptyMm':80}}"
             + " | /machine/toolChanger/maxDiameterMm | /machine/toolChanger/maxDiameterNeighboursEmptyMm"

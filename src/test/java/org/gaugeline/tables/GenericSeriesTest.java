@@ -11,6 +11,7 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.reference.ContactMode;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankSize;
 import org.junit.jupiter.api.Test;
@@ -38,12 +39,15 @@ class GenericSeriesTest {
     BODIES.values().forEach(body -> families.add(body.family().id()));
     assertThat(families)
         .containsExactly(
+            "drill-chuck",
             "er-collet",
+            "floating-reamer-holder",
             "high-torque-hydraulic",
             "hydraulic",
             "milling-chuck",
             "shrink-fit",
-            "side-lock");
+            "side-lock",
+            "tapping-chuck");
   }
 
   @Test
@@ -70,7 +74,7 @@ class GenericSeriesTest {
   @Test
   void fixedBoresAreStandardShanksWithTheirInsertion() {
     for (HolderBody body : BODIES.values()) {
-      if (body.colletSize() == null) {
+      if (body.colletSize() == null && body.family().gripModel() != GripModel.JAWS) {
         ShankSize shank =
             DATA.shankSizes().stream()
                 .filter(s -> body.takes(s.diameterM()))

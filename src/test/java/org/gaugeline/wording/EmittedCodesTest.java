@@ -85,15 +85,14 @@ class EmittedCodesTest {
         .containsExactlyInAnyOrderElementsOf(MEMBERS);
   }
 
-  /** The generic series has neither arbors nor drill chucks, and chatter is not weighed yet. */
+  /** The generic series has no arbors, and chatter is not weighed yet. */
   @Test
   void everyReasonAndStepThatTheGenericSeriesCanRaiseIsInUse() {
     assertThat(Codes.STEPS).as("seed %d", SEED).containsAll(STEPS);
     assertThat(without(Codes.STEPS, STEPS)).as("seed %d", SEED).isSubsetOf("mount-as-marked");
     assertThat(without(Codes.reasons(), REASONS))
         .as("seed %d", SEED)
-        .isSubsetOf(
-            "stable-depth-margin", "coupling-bending", "not-for-side-load", "mouth-expansion");
+        .isSubsetOf("stable-depth-margin", "coupling-bending", "mouth-expansion");
   }
 
   private static List<String> without(List<String> all, Set<String> some) {

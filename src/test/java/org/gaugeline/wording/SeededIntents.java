@@ -9,6 +9,7 @@ import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.reference.ColletCondition;
 import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.HoleEnd;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
@@ -16,11 +17,15 @@ import org.gaugeline.reference.ShankCondition;
 import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.TapForm;
+import org.gaugeline.reference.TappingMode;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /** Intents of every kind from a seed: sensible, rash and sparse ones. */
 final class SeededIntents {
+  private static final Double[] THREADS_MM = {3.0, 6.0, 10.0, 16.0, 24.0};
+
   /** A collet head that stands on an adapter of most spindles. */
   private static final String HEAD = "g-psc-c5-er-collet-er32-p100";
 
@@ -39,6 +44,9 @@ final class SeededIntents {
     OperationKind kind = any(OperationKind.values());
     ToolKind tool = toolFor(kind);
     double diameterM = random.nextInt(8) == 0 ? 0.5e-3 : between(2e-3, 32e-3);
+    if (kind == OperationKind.TAPPING && random.nextInt(8) > 0) {
+      diameterM = any(THREADS_MM) * 1e-3;
+    }
     return new Intent(
         null,
         random.nextBoolean() ? TextUnits.METRIC : TextUnits.INCH,
@@ -81,7 +89,7 @@ final class SeededIntents {
         kind,
         maybe(any(Stage.values())),
         maybe(diameterM * between(0.05, 3)),
-        maybe(diameterM * between(0.05, 1)),
+        maybe(diameterM * (kind == OperationKind.BORING ? 0.1 : 1) * between(0.05, 1)),
         maybe(between(0.2, 12)),
         null,
         maybe(diameterM * between(0.001, 0.02)),
@@ -89,6 +97,8 @@ final class SeededIntents {
         null,
         maybe(any(Coolant.values())),
         null,
+        maybe(any(TappingMode.values())),
+        maybe(any(HoleEnd.values())),
         maybe(between(0.5, 10)),
         maybe(between(10, 5000)));
   }
@@ -126,6 +136,8 @@ final class SeededIntents {
         null,
         maybe(any(ShankForm.values())),
         null,
+        null,
+        maybe(any(TapForm.values())),
         maybe(random.nextBoolean()),
         null,
         null,

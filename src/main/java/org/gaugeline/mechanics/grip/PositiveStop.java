@@ -5,7 +5,7 @@ package org.gaugeline.mechanics.grip;
  *
  * <p>Elementary strength of materials: nominal stresses spread evenly, several stops share evenly.
  */
-public sealed interface PositiveStop permits SideLock, DriveKey, LockingGroove {
+public sealed interface PositiveStop permits SideLock, DriveKey, LockingGroove, SquareDrive {
   /**
    * Torque that the stop itself bears, without friction of the fit.
    *

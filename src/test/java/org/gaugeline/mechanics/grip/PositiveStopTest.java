@@ -56,6 +56,18 @@ class PositiveStopTest {
     assertThat(longLand.torqueNm()).isZero();
   }
 
+  /**
+   * Twisted square bar, torsion constant 0.208 (Timoshenko; Roark), and flats in bearing by hand.
+   */
+  @Test
+  void squareIsTwistedOrCrushed() {
+    SquareDrive deep = new SquareDrive(0.008, 0.011, ALLOWABLE);
+    SquareDrive shallow = new SquareDrive(0.008, 0.0005, ALLOWABLE);
+    assertThat(deep.torqueNm()).isCloseTo(0.208 * 300 * 512e-3, within(1e-6));
+    assertThat(shallow.torqueNm()).isCloseTo(4 * 1000 * 4 * 0.5 * 2e-3, within(1e-6));
+    assertThat(deep.axialForceN()).isZero();
+  }
+
   @Test
   void rangesAreChecked() {
     assertThatThrownBy(
