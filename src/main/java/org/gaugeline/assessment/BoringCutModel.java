@@ -61,6 +61,11 @@ final class BoringCutModel implements CutModel {
   }
 
   @Override
+  public CutForces once() {
+    return at(job.operation().axialDepthM(), job.operation().feedPerToothM());
+  }
+
+  @Override
   public double meanChipThicknessM() {
     return asked.chipThicknessM();
   }

@@ -88,6 +88,11 @@ final class TappingCutModel implements CutModel {
   }
 
   @Override
+  public CutForces once() {
+    return forces;
+  }
+
+  @Override
   public double meanChipThicknessM() {
     return chipThicknessM;
   }
