@@ -5,6 +5,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
@@ -20,11 +21,18 @@ import org.jspecify.annotations.Nullable;
 final class ContractDocument {
   static final String RESOURCE = "META-INF/openapi.yaml";
   private static final String REFERENCE_PREFIX = "#/components/schemas/";
+  private static final String SCHEMAS = "\ncomponents:\n  schemas:\n";
+  private static final String COMPONENT_INDENT = "\n    ";
+  private static final String MEMBER_INDENT = "      ";
 
-  private final JsonNode schemas;
+  private static final YAMLMapper YAML = new YAMLMapper();
 
-  private ContractDocument(JsonNode root) {
-    this.schemas = root.path("components").path("schemas");
+  private final byte[] bytes;
+  private final String text;
+
+  private ContractDocument(byte[] bytes) {
+    this.bytes = bytes;
+    this.text = new String(bytes, StandardCharsets.UTF_8);
   }
 
   static ContractDocument load() {
@@ -32,7 +40,21 @@ final class ContractDocument {
       if (in == null) {
         throw new IllegalStateException("no " + RESOURCE + " on the class path");
       }
-      return new ContractDocument(new YAMLMapper().readTree(in));
+      return new ContractDocument(in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The document as it stands. */
+  byte[] yaml() {
+    return bytes;
+  }
+
+  /** The same document as JSON. */
+  byte[] json() {
+    try {
+      return StrictJson.MAPPER.writeValueAsBytes(YAML.readTree(bytes));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -40,11 +62,29 @@ final class ContractDocument {
 
   /** The named component, with all that it refers to. */
   Schema schema(String name) {
-    JsonNode node = schemas.get(name);
-    if (node == null) {
+    try {
+      return compile(YAML.readTree(component(name)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The lines of one component. Only those that bodies need are parsed, the others would make up
+   * most of a cold start; the document's normal form has components, and nothing else that is named
+   * like one, at this depth.
+   */
+  private String component(String name) {
+    String heading = COMPONENT_INDENT + name + ":\n";
+    int start = text.indexOf(heading, text.indexOf(SCHEMAS));
+    if (start < 0) {
       throw new IllegalStateException("the document has no schema " + name);
     }
-    return compile(node);
+    int end = start + heading.length();
+    while (text.startsWith(MEMBER_INDENT, end)) {
+      end = text.indexOf('\n', end) + 1;
+    }
+    return text.substring(start + heading.length(), end);
   }
 
   private Schema compile(JsonNode node) {

@@ -3,7 +3,6 @@ package org.gaugeline.ops;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import java.nio.charset.StandardCharsets;
 import org.eclipse.microprofile.health.HealthCheck;
 import org.eclipse.microprofile.health.HealthCheckResponse;
 import org.gaugeline.http.Recommendations;
@@ -13,13 +12,6 @@ import org.gaugeline.reference.ReferenceData;
 @org.eclipse.microprofile.health.Readiness
 @ApplicationScoped
 public class Readiness implements HealthCheck {
-  private static final byte[] LEAST_INTENT =
-      """
-      {"workpiece":{"material":"C45"},"operation":{"kind":"side-milling"},
-       "tool":{"kind":"end-mill","diameterMm":12},"machine":{"interface":"BT40"}}
-      """
-          .getBytes(StandardCharsets.UTF_8);
-
   private final Recommendations recommendations;
   private final ReferenceData data;
   private volatile boolean warm;
@@ -30,7 +22,7 @@ public class Readiness implements HealthCheck {
   }
 
   void warmUp(@Observes StartupEvent started) {
-    warm = recommendations.answer(LEAST_INTENT).length > 0;
+    warm = Groundwork.answersLeast(recommendations);
   }
 
   @Override

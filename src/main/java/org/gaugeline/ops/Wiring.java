@@ -13,8 +13,6 @@ import org.gaugeline.http.RecommendationEngine;
 import org.gaugeline.http.Recommendations;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
-import org.gaugeline.tables.ReferenceTables;
-import org.gaugeline.wording.TemplateWords;
 import org.gaugeline.wording.Words;
 
 /** Puts the parts together, once. */
@@ -24,7 +22,7 @@ public class Wiring {
   @Produces
   @Singleton
   ReferenceData referenceData() {
-    return ReferenceTables.load();
+    return Groundwork.laid().data();
   }
 
   @Produces
@@ -32,7 +30,8 @@ public class Wiring {
   HolderCatalogue holderCatalogue(
       ReferenceData data,
       @ConfigProperty(name = "gaugeline.holders.folder") Optional<Path> folder) {
-    return CatalogueTables.load(data, folder.orElse(null));
+    HolderCatalogue series = Groundwork.laid().series();
+    return folder.map(path -> CatalogueTables.withShop(series, data, path)).orElse(series);
   }
 
   @Produces
@@ -50,7 +49,7 @@ public class Wiring {
   @Produces
   @Singleton
   Words words() {
-    return TemplateWords.load();
+    return Groundwork.laid().words();
   }
 
   @Produces

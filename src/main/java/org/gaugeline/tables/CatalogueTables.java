@@ -27,16 +27,36 @@ public final class CatalogueTables {
   }
 
   static HolderCatalogue load(TableFolder folder, ReferenceData data, @Nullable Path shopFolder) {
+    HolderCatalogue series = series(folder, data);
+    return shopFolder == null ? series : withShop(series, data, shopFolder);
+  }
+
+  /** The generic series alone. */
+  static HolderCatalogue series(TableFolder folder, ReferenceData data) {
     Map<String, HolderBody> byRef = new LinkedHashMap<>();
     for (HolderBody body : GenericSeries.read(folder, data).bodies()) {
       if (byRef.put(body.ref(), body) != null) {
         throw new TableException("holder-series.csv", 0, "makes '" + body.ref() + "' twice");
       }
     }
-    Map<String, Integer> countByRef = new LinkedHashMap<>();
-    if (shopFolder != null) {
-      addShop(shopFolder, data, byRef, countByRef);
-    }
+    return catalogue(byRef, Map.of(), data);
+  }
+
+  /**
+   * A catalogue and, after it, the shop's own holders.
+   *
+   * @throws TableException naming file and line of the first fault
+   */
+  public static HolderCatalogue withShop(
+      HolderCatalogue catalogue, ReferenceData data, Path shopFolder) {
+    Map<String, HolderBody> byRef = new LinkedHashMap<>(catalogue.byRef());
+    Map<String, Integer> countByRef = new LinkedHashMap<>(catalogue.countByRef());
+    addShop(shopFolder, data, byRef, countByRef);
+    return catalogue(byRef, countByRef, data);
+  }
+
+  private static HolderCatalogue catalogue(
+      Map<String, HolderBody> byRef, Map<String, Integer> countByRef, ReferenceData data) {
     return new HolderCatalogue(
         Collections.unmodifiableMap(byRef),
         byInterface(byRef, data),

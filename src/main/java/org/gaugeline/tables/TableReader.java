@@ -1,8 +1,11 @@
 package org.gaugeline.tables;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -31,7 +34,8 @@ final class TableReader {
           "transcribed",
           "checked-by");
 
-  private static final ObjectReader LINE = new CsvMapper().readerFor(String[].class);
+  /** Read as a stream of cells: binding them to arrays would be most of a cold start. */
+  private static final CsvFactory CSV = new CsvFactory();
 
   private TableReader() {}
 
@@ -112,12 +116,20 @@ final class TableReader {
 
   private static String[] cells(String file, int lineNumber, String line) {
     String text = line.endsWith("\r") ? line.substring(0, line.length() - 1) : line;
-    try {
-      return LINE.<String[]>readValue(text);
+    List<String> cells = new ArrayList<>();
+    try (CsvParser parser = CSV.createParser(text)) {
+      while (parser.nextToken() != null) {
+        if (parser.currentToken() == JsonToken.VALUE_STRING) {
+          cells.add(parser.getText());
+        }
+      }
     } catch (JsonProcessingException e) {
       throw new TableException(
           file, lineNumber, "is not comma-separated text: " + e.getOriginalMessage(), e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+    return cells.toArray(String[]::new);
   }
 
   private static String[] checkedColumns(
