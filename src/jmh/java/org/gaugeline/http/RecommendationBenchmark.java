@@ -64,7 +64,7 @@ public class RecommendationBenchmark {
     HolderCatalogue catalogue = CatalogueTables.load(data, null);
     advisor = new Advisor(data, catalogue);
     TemplateWords words = TemplateWords.load();
-    front = new Recommendations(advisor::recommend, words, data);
+    front = new Recommendations(advisor::recommend, words, data, catalogue);
     writer = new RecommendationWriter(words, data.version());
     body = DemoIntent.body(intentNumber);
     wire = front.read(body);

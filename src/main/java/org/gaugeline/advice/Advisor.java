@@ -17,8 +17,6 @@ import org.gaugeline.assessment.Models;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Intent;
-import org.gaugeline.job.IntentFault;
-import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
@@ -46,18 +44,10 @@ public final class Advisor {
   /**
    * Recommends assemblies for an intent.
    *
-   * @throws IntentFaultException where the intent cannot be computed
+   * @throws org.gaugeline.job.IntentFaultException where too little is said of a holder in stock
    */
   public Recommendation recommend(Intent intent) {
     Job job = completion.complete(intent);
-    if (!JobContext.covers(job.operation().kind())) {
-      throw new IntentFaultException(
-          List.of(
-              new IntentFault(
-                  "/operation/kind",
-                  "operation-not-covered",
-                  Map.of("actual", job.operation().kind().id()))));
-    }
     JobContext context = JobContext.of(job, models);
     Candidates.Composed composed = candidates.compose(job);
     Map<String, List<Weighed>> weighed = weigh(context, composed);

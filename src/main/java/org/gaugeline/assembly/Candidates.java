@@ -25,15 +25,13 @@ public final class Candidates {
   private final HolderCatalogue catalogue;
   private final InlineBodies inlineBodies;
   private final Composer composer;
-  private final Set<String> attachments;
   private final Map<String, Set<String>> familiesByInterface = new HashMap<>();
 
   public Candidates(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.catalogue = catalogue;
-    this.inlineBodies = new InlineBodies(data, catalogue);
+    this.inlineBodies = new InlineBodies(catalogue);
     this.composer = new Composer(catalogue);
-    this.attachments = catalogue.attachments().refs();
     catalogue
         .byInterface()
         .forEach(
@@ -69,8 +67,7 @@ public final class Candidates {
   /**
    * Composes a job's candidates.
    *
-   * @throws IntentFaultException where the stock names an unknown holder or one that cannot be
-   *     estimated
+   * @throws IntentFaultException where too little is said of a holder in stock to estimate it
    */
   public Composed compose(Job job) {
     Map<String, Integer> owned =
@@ -108,13 +105,10 @@ public final class Candidates {
       StockEntry.InlineHolder described = entry.inline();
       if (ref != null) {
         HolderBody stack = ref.indexOf('+') < 0 ? null : composer.named(ref);
-        if (stack != null) {
-          inline.add(Candidate.single(stack, entry.count()));
-        } else if (catalogue.byRef().containsKey(ref) || attachments.contains(ref)) {
+        if (stack == null) {
           owned.merge(ref, entry.count(), Integer::sum);
         } else {
-          faults.add(
-              new IntentFault(entry.pointer() + "/ref", "unknown-holder", Map.of("actual", ref)));
+          inline.add(Candidate.single(stack, entry.count()));
         }
       } else if (described != null) {
         inlineBodies

@@ -8,8 +8,6 @@ import java.util.Optional;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.StockEntry;
-import org.gaugeline.reference.ClampingFamily;
-import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,42 +15,26 @@ import org.jspecify.annotations.Nullable;
  * comes from the generic body of the same family, spindle end and bore that is nearest in length.
  */
 final class InlineBodies {
-  private final ReferenceData data;
   private final HolderCatalogue catalogue;
 
-  InlineBodies(ReferenceData data, HolderCatalogue catalogue) {
-    this.data = data;
+  InlineBodies(HolderCatalogue catalogue) {
     this.catalogue = catalogue;
   }
 
   Optional<HolderBody> body(
       StockEntry.InlineHolder given, String pointer, Job job, List<IntentFault> faults) {
-    ClampingFamily family = data.families().get(given.family());
-    if (family == null) {
-      faults.add(
-          new IntentFault(
-              pointer + "/family",
-              "unknown-family",
-              Map.of("actual", given.family(), "nearest", List.copyOf(data.families().keySet()))));
-      return Optional.empty();
-    }
+    String familyId = given.family();
     String spindle = given.interfaceId();
     String interfaceId = spindle == null ? job.machine().spindle().id() : spindle;
-    if (!data.interfaces().containsKey(interfaceId)) {
-      faults.add(
-          new IntentFault(
-              pointer + "/interface", "unknown-interface", Map.of("actual", interfaceId)));
-      return Optional.empty();
-    }
     Double bore = given.boreM();
     double boreM = bore == null ? job.tool().shankDiameterM() : bore;
-    HolderBody template = template(family.id(), interfaceId, boreM, given.projectionM());
+    HolderBody template = template(familyId, interfaceId, boreM, given.projectionM());
     if (template == null) {
       faults.add(
           new IntentFault(
               pointer,
               "holder-not-estimable",
-              Map.of("family", family.id(), "interface", interfaceId, "boreM", boreM)));
+              Map.of("family", familyId, "interface", interfaceId, "boreM", boreM)));
       return Optional.empty();
     }
     return Optional.of(merge(given, template));

@@ -9,11 +9,15 @@ import jakarta.enterprise.event.Observes;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jspecify.annotations.Nullable;
 
-/** Refuses bodies that are announced too long, or encoded, before anything of them is read. */
+/**
+ * Refuses bodies that are announced too long, or encoded, before anything of them is read, and
+ * addresses that are too long.
+ */
 public class BodyLimits {
   private static final int EARLY = 1000;
   private static final long MOST_DISCARDED_BYTES = 32 * 1024 * 1024;
   private static final int LONGEST_NUMBER = 18;
+  private static final int LONGEST_ADDRESS = 4096;
 
   private final long maxBodyBytes;
 
@@ -27,7 +31,7 @@ public class BodyLimits {
 
   private void check(RoutingContext context) {
     HttpServerRequest request = context.request();
-    Problem problem = request.path().startsWith("/v1/") ? refusal(request) : null;
+    Problem problem = refusal(request);
     if (problem == null) {
       context.next();
       return;
@@ -47,6 +51,12 @@ public class BodyLimits {
   }
 
   private @Nullable Problem refusal(HttpServerRequest request) {
+    if (request.uri().length() > LONGEST_ADDRESS) {
+      return Problem.addressTooLong(LONGEST_ADDRESS);
+    }
+    if (!request.path().startsWith("/v1/")) {
+      return null;
+    }
     String encoding = request.getHeader("Content-Encoding");
     if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
       return Problem.encoded();

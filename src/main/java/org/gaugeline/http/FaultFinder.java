@@ -8,6 +8,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Walks a body along its schema and lists every fault. Takes faulty members out of the tree as it
@@ -60,7 +61,7 @@ final class FaultFinder {
   private boolean object(ObjectNode node, Schema schema, String pointer) {
     for (String name : schema.required()) {
       if (!node.has(name)) {
-        add(() -> SchemaFaults.required(pointer + '/' + name));
+        missing(schema.properties().get(name), pointer + '/' + name);
       }
     }
     Iterator<Map.Entry<String, JsonNode>> members = node.properties().iterator();
@@ -77,6 +78,17 @@ final class FaultFinder {
       }
     }
     return true;
+  }
+
+  /** A missing object is told by what it would have to hold. */
+  private void missing(@Nullable Schema schema, String pointer) {
+    if (schema == null || schema.required().isEmpty()) {
+      add(() -> SchemaFaults.required(pointer));
+      return;
+    }
+    for (String name : schema.required()) {
+      missing(schema.properties().get(name), pointer + '/' + name);
+    }
   }
 
   private boolean array(ArrayNode node, Schema schema, String pointer) {

@@ -6,16 +6,12 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.gaugeline.http.wire.WireIntent;
-import org.gaugeline.job.IntentFaultException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,16 +19,14 @@ import org.jspecify.annotations.Nullable;
  * the body read once more as a tree, to say everything that is wrong with it.
  */
 final class IntentBody {
-  private static final String NO_NAME = "-";
-
   private final Schema schema;
   private final RecordCheck check;
   private final ObjectReader reader = StrictJson.MAPPER.readerFor(WireIntent.class);
 
-  private final IntentFaultWords faultWords;
+  private final CatalogueFaults catalogue;
 
-  IntentBody(ContractDocument document, IntentFaultWords faultWords) {
-    this.faultWords = faultWords;
+  IntentBody(ContractDocument document, CatalogueFaults catalogue) {
+    this.catalogue = catalogue;
     this.schema = document.schema("Intent");
     this.check = RecordCheck.of(WireIntent.class, schema);
   }
@@ -40,14 +34,14 @@ final class IntentBody {
   /**
    * Reads a body.
    *
-   * @throws ProblemException with all faults, including those that only the engine sees
+   * @throws ProblemException with all faults, including those that only the tables show
    */
-  WireIntent read(byte[] body, RecommendationEngine engine) {
+  WireIntent read(byte[] body) {
     WireIntent wire = bind(body);
-    if (wire != null && Contradictions.find(wire).isEmpty()) {
+    if (wire != null && Contradictions.find(wire).isEmpty() && catalogue.find(wire).isEmpty()) {
       return wire;
     }
-    throw new ProblemException(explain(body, engine));
+    throw new ProblemException(explain(body));
   }
 
   /** The body where it keeps to the schema, null where it does not. */
@@ -64,7 +58,7 @@ final class IntentBody {
     }
   }
 
-  private Problem explain(byte[] body, RecommendationEngine engine) {
+  private Problem explain(byte[] body) {
     int textFault = TextScan.firstFault(body);
     if (textFault >= 0) {
       return textProblem(body, textFault);
@@ -81,12 +75,11 @@ final class IntentBody {
       return Problem.malformed("The body is empty. Send an intent as JSON.", Map.of());
     }
     List<Fault> faults = new ArrayList<>(FaultFinder.find(tree, schema));
-    addWhatTheRestContradicts(tree, faults, engine);
+    addWhatTheRestContradicts(tree, faults);
     return Problem.invalid(faults);
   }
 
-  private void addWhatTheRestContradicts(
-      JsonNode tree, List<Fault> faults, RecommendationEngine engine) {
+  private void addWhatTheRestContradicts(JsonNode tree, List<Fault> faults) {
     if (!tree.isObject()) {
       return;
     }
@@ -96,57 +89,8 @@ final class IntentBody {
     } catch (IOException e) {
       throw new IllegalStateException("what passed the schema does not bind", e);
     }
-    List<Fault> contradictions = Contradictions.find(rest);
-    faults.addAll(contradictions);
-    if (contradictions.isEmpty() && check.passes(rest)) {
-      try {
-        engine.recommend(IntentReader.read(rest));
-      } catch (IntentFaultException e) {
-        faults.addAll(faultWords.faults(e.faults()));
-      }
-    } else {
-      faults.addAll(unknownNames(tree, engine));
-    }
-  }
-
-  /**
-   * What the tables lack among the names that were given, told even where the rest of the body
-   * cannot be read: the names are put into the least intent.
-   */
-  private List<Fault> unknownNames(JsonNode tree, RecommendationEngine engine) {
-    ObjectNode least = StrictJson.MAPPER.createObjectNode();
-    ObjectNode workpiece = least.putObject("workpiece");
-    if (tree.path("workpiece") instanceof ObjectNode given) {
-      workpiece.setAll(given);
-    }
-    least.putObject("operation").put("kind", "side-milling");
-    least.putObject("tool").put("kind", "end-mill").put("diameterMm", 10);
-    ObjectNode machine = least.putObject("machine");
-    JsonNode spindle = tree.path("machine").get("interface");
-    if (spindle != null) {
-      machine.set("interface", spindle);
-    }
-    Set<String> absent = new HashSet<>();
-    if (!workpiece.has("material")) {
-      workpiece.put("material", NO_NAME);
-      absent.add("/workpiece/material");
-    }
-    if (!machine.has("interface")) {
-      machine.put("interface", NO_NAME);
-      absent.add("/machine/interface");
-    }
-    try {
-      engine.recommend(IntentReader.read(reader.readValue(least)));
-      return List.of();
-    } catch (IntentFaultException e) {
-      return faultWords.faults(
-          e.faults().stream()
-              .filter(fault -> fault.code().startsWith("unknown-"))
-              .filter(fault -> !absent.contains(fault.pointer()))
-              .toList());
-    } catch (IOException e) {
-      throw new IllegalStateException("what passed the schema does not bind", e);
-    }
+    faults.addAll(Contradictions.find(rest));
+    faults.addAll(catalogue.find(rest));
   }
 
   private static Problem textProblem(byte[] body, int at) {

@@ -1,5 +1,8 @@
 package org.gaugeline.http;
 
+import java.util.List;
+import java.util.Locale;
+
 /** What probably went wrong where a number is far out of its range. */
 final class LikelyCause {
   private LikelyCause() {}
@@ -26,5 +29,19 @@ final class LikelyCause {
       case "°" -> " Angles are in degrees.";
       default -> " Check the unit and the decimal point.";
     };
+  }
+
+  /** A sentence with a leading blank, where another way of writing would be read; else empty. */
+  static String ofForm(String text, Schema schema) {
+    String close = text.replaceAll("[\\s_-]", "");
+    for (String other :
+        List.of(close, close.toLowerCase(Locale.ROOT), close.toUpperCase(Locale.ROOT))) {
+      if (schema.admits(other)) {
+        return " Maybe " + other + " was meant; capitals, blanks and hyphens count here.";
+      }
+    }
+    return text.chars().anyMatch(Character::isLetter)
+        ? ""
+        : " Maybe a size or deviation was put here; a name is asked.";
   }
 }

@@ -60,6 +60,25 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
             + " bytes. Send large stocks as a mounted file, or only the holders in question.");
   }
 
+  static Problem brokenAddress() {
+    return plain(
+        "malformed-request",
+        "The request cannot be read",
+        400,
+        "The address is not a valid one. Maybe a percent sign is not followed by two hexadecimal"
+            + " digits; a percent sign of its own is %25.");
+  }
+
+  static Problem addressTooLong(int limit) {
+    return plain(
+        "address-too-long",
+        "The address is longer than the limit",
+        414,
+        "The address must not be longer than "
+            + limit
+            + " characters. The intent belongs into the body.");
+  }
+
   static Problem encoded() {
     return plain(
         "unsupported-media-type",

@@ -9,8 +9,7 @@ public interface RecommendationEngine {
   /**
    * Answers one intent.
    *
-   * @throws org.gaugeline.job.IntentFaultException where the intent names what the tables lack, or
-   *     contradicts itself in a way that only they can tell
+   * @throws org.gaugeline.job.IntentFaultException where too little is said of a holder in stock
    */
   Recommendation recommend(Intent intent);
 }

@@ -2,7 +2,6 @@ package org.gaugeline.http;
 
 import io.smallrye.common.annotation.NonBlocking;
 import io.smallrye.mutiny.Uni;
-import io.smallrye.mutiny.infrastructure.Infrastructure;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -23,13 +22,15 @@ public class RecommendationResource {
   private static final int SMALL_STOCK = 200;
 
   private final Recommendations recommendations;
-
+  private final LargeWork largeWork;
   private final long maxBodyBytes;
 
   public RecommendationResource(
       Recommendations recommendations,
+      LargeWork largeWork,
       @ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
     this.recommendations = recommendations;
+    this.largeWork = largeWork;
     this.maxBodyBytes = maxBodyBytes;
   }
 
@@ -45,14 +46,12 @@ public class RecommendationResource {
     if (body.length > SMALL_BODY_BYTES) {
       return Uni.createFrom()
           .item(() -> response(recommendations.answer(body)))
-          .runSubscriptionOn(Infrastructure.getDefaultExecutor());
+          .runSubscriptionOn(largeWork);
     }
     WireIntent wire = recommendations.read(body);
     Uni<RestResponse<byte[]>> answer =
         Uni.createFrom().item(() -> response(recommendations.answer(wire, body)));
-    return stockSize(wire) > SMALL_STOCK
-        ? answer.runSubscriptionOn(Infrastructure.getDefaultExecutor())
-        : answer;
+    return stockSize(wire) > SMALL_STOCK ? answer.runSubscriptionOn(largeWork) : answer;
   }
 
   private static int stockSize(WireIntent wire) {

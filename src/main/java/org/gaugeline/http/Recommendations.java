@@ -4,6 +4,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import org.gaugeline.advice.Recommendation;
+import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.reference.ReferenceData;
@@ -15,11 +16,9 @@ public final class Recommendations {
   private final RecommendationEngine engine;
   private final RecommendationWriter writer;
 
-  private final IntentFaultWords faultWords;
-
-  public Recommendations(RecommendationEngine engine, Words words, ReferenceData data) {
-    this.faultWords = new IntentFaultWords(data.interfaces().keySet());
-    this.bodies = new IntentBody(ContractDocument.load(), faultWords);
+  public Recommendations(
+      RecommendationEngine engine, Words words, ReferenceData data, HolderCatalogue holders) {
+    this.bodies = new IntentBody(ContractDocument.load(), new CatalogueFaults(data, holders));
     this.engine = engine;
     this.writer = new RecommendationWriter(words, data.version());
   }
@@ -34,7 +33,7 @@ public final class Recommendations {
   }
 
   WireIntent read(byte[] body) {
-    return bodies.read(body, engine);
+    return bodies.read(body);
   }
 
   byte[] answer(WireIntent wire, byte[] body) {
@@ -42,7 +41,7 @@ public final class Recommendations {
     try {
       recommendation = engine.recommend(IntentReader.read(wire));
     } catch (IntentFaultException e) {
-      throw new ProblemException(Problem.invalid(faultWords.faults(e.faults())));
+      throw new ProblemException(Problem.invalid(IntentFaultWords.faults(e.faults())));
     }
     return writer.write(recommendation, wire, digest(body));
   }

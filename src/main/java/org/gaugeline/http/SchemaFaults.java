@@ -108,7 +108,13 @@ final class SchemaFaults {
     return new Fault(
         pointer,
         "wrong-form",
-        name + " is " + shown(text) + ", which does not match " + schema.pattern() + ".",
+        name
+            + " is "
+            + shown(text)
+            + ", which does not match "
+            + schema.pattern()
+            + "."
+            + LikelyCause.ofForm(text, schema),
         Map.of("actual", shown(text)));
   }
 

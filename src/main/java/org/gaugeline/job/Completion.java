@@ -1,8 +1,5 @@
 package org.gaugeline.job;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.gaugeline.reference.ColletCondition;
@@ -37,33 +34,16 @@ public final class Completion {
   }
 
   /**
-   * Completes an intent.
+   * Completes an intent, of which the edge has checked the names.
    *
-   * @throws IntentFaultException with every fault when a name is unknown or a hardness is none of
-   *     the material's; members that contradict each other were refused by the edge
+   * @throws IllegalArgumentException for a name that the tables lack
    */
   public Job complete(Intent intent) {
-    List<IntentFault> faults = new ArrayList<>();
-    Material material = materials.find(intent.workpiece().material());
     SpindleInterface spindle = data.interfaces().get(intent.machine().interfaceId());
-    checkWorkpiece(intent, material, faults);
     if (spindle == null) {
-      faults.add(
-          new IntentFault(
-              "/machine/interface",
-              "unknown-interface",
-              Map.of("actual", intent.machine().interfaceId())));
+      throw new IllegalArgumentException("no interface " + intent.machine().interfaceId());
     }
-    checkFamilies(intent, faults);
-    if (HoleTools.lacksPitch(intent, data)) {
-      faults.add(
-          new IntentFault(
-              "/tool/pitchMm", "pitch-needed", Map.of("diameterM", intent.tool().diameterM())));
-    }
-    if (!faults.isEmpty() || spindle == null) {
-      throw new IntentFaultException(faults);
-    }
-    return complete(intent, material, spindle);
+    return complete(intent, materials.find(intent.workpiece().material()), spindle);
   }
 
   private Job complete(Intent intent, @Nullable Material material, SpindleInterface spindle) {
@@ -84,54 +64,6 @@ public final class Completion {
         shop(intent, assumptions),
         preferences(intent, assumptions),
         assumptions.list());
-  }
-
-  private void checkWorkpiece(
-      Intent intent, @Nullable Material material, List<IntentFault> faults) {
-    Intent.Workpiece asked = intent.workpiece();
-    boolean ownConstants = asked.kc11Pa() != null && asked.mc() != null;
-    if (material == null && !ownConstants) {
-      faults.add(
-          new IntentFault(
-              "/workpiece/material",
-              "unknown-material",
-              Map.of(
-                  "actual", asked.material(), "nearest", materials.nearest(asked.material(), 5))));
-    }
-    if (material == null && ownConstants && asked.isoGroup() == null) {
-      faults.add(
-          new IntentFault(
-              "/workpiece/isoGroup", "iso-group-needed", Map.of("actual", asked.material())));
-    }
-    Double hardness = asked.hardnessHb();
-    if (material != null
-        && !ownConstants
-        && hardness != null
-        && (hardness < material.minHardnessHb() || hardness > material.maxHardnessHb())) {
-      faults.add(
-          new IntentFault(
-              "/workpiece/hardnessHb",
-              "hardness-outside-material",
-              Map.of(
-                  "actual", hardness,
-                  "minimum", material.minHardnessHb(),
-                  "maximum", material.maxHardnessHb(),
-                  "material", material.name())));
-    }
-  }
-
-  private void checkFamilies(Intent intent, List<IntentFault> faults) {
-    List<String> excluded = intent.shop().excludedFamilies();
-    for (int i = 0; i < excluded.size(); i++) {
-      if (!data.families().containsKey(excluded.get(i))) {
-        faults.add(
-            new IntentFault(
-                "/shop/excludedFamilies/" + i,
-                "unknown-family",
-                Map.of(
-                    "actual", excluded.get(i), "nearest", List.copyOf(data.families().keySet()))));
-      }
-    }
   }
 
   private Job.Workpiece workpiece(

@@ -61,16 +61,6 @@ final class HoleTools {
         asked.tapForm(), "/tool/tapForm", TapForm.CUT, "usual-for-tool", PRACTICE);
   }
 
-  /** Whether the pitch of a thread is wanted and neither given nor tabled. */
-  static boolean lacksPitch(Intent intent, ReferenceData data) {
-    boolean threads =
-        intent.operation().kind() == OperationKind.TAPPING || intent.tool().kind() == ToolKind.TAP;
-    return threads
-        && intent.tool().pitchM() == null
-        && intent.operation().feedPerRevM() == null
-        && data.tapSize(intent.tool().diameterM()) == null;
-  }
-
   static double pitch(Intent intent, @Nullable TapSize tap, Assumptions assumptions) {
     Double given = intent.tool().pitchM();
     if (given != null) {

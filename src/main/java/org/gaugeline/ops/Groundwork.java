@@ -57,7 +57,7 @@ record Groundwork(ReferenceData data, HolderCatalogue series, Words words) {
   }
 
   private void rehearse() {
-    answersLeast(new Recommendations(new Advisor(data, series)::recommend, words, data));
+    answersLeast(new Recommendations(new Advisor(data, series)::recommend, words, data, series));
   }
 
   /** Whether the shortest intent is answered. */

@@ -54,7 +54,8 @@ public class Wiring {
 
   @Produces
   @Singleton
-  Recommendations recommendations(RecommendationEngine engine, Words words, ReferenceData data) {
-    return new Recommendations(engine, words, data);
+  Recommendations recommendations(
+      RecommendationEngine engine, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new Recommendations(engine, words, data, holders);
   }
 }

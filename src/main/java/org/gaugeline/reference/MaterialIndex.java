@@ -1,9 +1,6 @@
 package org.gaugeline.reference;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -48,22 +45,27 @@ public final class MaterialIndex {
   }
 
   /**
-   * Ids of the materials whose id or alias is nearest in spelling, best first; among equals in the
-   * order of the table.
+   * Ids of the materials whose id or alias is near in spelling, best first; among equals in the
+   * order of the table. None where none is near.
    *
    * @param name what was typed
    * @param count how many at most
    */
   public List<String> nearest(String name, int count) {
     String typed = spelling(name);
-    Map<String, Integer> distanceById = new LinkedHashMap<>();
+    Map<String, Integer> distances = new LinkedHashMap<>();
     bySpelling.forEach(
-        (spelling, material) ->
-            distanceById.merge(material.id(), EditDistance.between(typed, spelling), Math::min));
-    List<String> ids = new ArrayList<>(distanceById.keySet());
-    Map<String, Integer> distances = new HashMap<>(distanceById);
-    ids.sort(Comparator.comparingInt(id -> distances.getOrDefault(id, Integer.MAX_VALUE)));
-    return List.copyOf(ids.subList(0, Math.min(count, ids.size())));
+        (spelling, material) -> {
+          int distance = Nearness.of(typed, spelling);
+          if (distance < Nearness.FAR) {
+            distances.merge(material.id(), distance, Math::min);
+          }
+        });
+    return distances.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .limit(count)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** Lower case, letters and digits only, without a standard's name in front. */
@@ -71,13 +73,7 @@ public final class MaterialIndex {
     String lower = name.toLowerCase(Locale.ROOT);
     Matcher standard = STANDARD.matcher(lower);
     int from = standard.lookingAt() && standard.end() < lower.length() ? standard.end() : 0;
-    StringBuilder kept = new StringBuilder(name.length());
-    lower
-        .substring(from)
-        .codePoints()
-        .filter(Character::isLetterOrDigit)
-        .forEach(kept::appendCodePoint);
-    return kept.toString();
+    return Nearness.fold(lower.substring(from));
   }
 
   private static void add(Map<String, Material> bySpelling, String name, Material material) {

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.gaugeline.assembly.Attachments;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.reference.ReferenceData;
@@ -39,7 +40,7 @@ public final class CatalogueTables {
         throw new TableException("holder-series.csv", 0, "makes '" + body.ref() + "' twice");
       }
     }
-    return catalogue(byRef, Map.of(), data);
+    return catalogue(byRef, AttachmentTables.read(folder, data), Map.of(), data);
   }
 
   /**
@@ -52,15 +53,18 @@ public final class CatalogueTables {
     Map<String, HolderBody> byRef = new LinkedHashMap<>(catalogue.byRef());
     Map<String, Integer> countByRef = new LinkedHashMap<>(catalogue.countByRef());
     addShop(shopFolder, data, byRef, countByRef);
-    return catalogue(byRef, countByRef, data);
+    return catalogue(byRef, catalogue.attachments(), countByRef, data);
   }
 
   private static HolderCatalogue catalogue(
-      Map<String, HolderBody> byRef, Map<String, Integer> countByRef, ReferenceData data) {
+      Map<String, HolderBody> byRef,
+      Attachments attachments,
+      Map<String, Integer> countByRef,
+      ReferenceData data) {
     return new HolderCatalogue(
         Collections.unmodifiableMap(byRef),
         byInterface(byRef, data),
-        AttachmentTables.read(folder, data),
+        attachments,
         Collections.unmodifiableMap(countByRef));
   }
 

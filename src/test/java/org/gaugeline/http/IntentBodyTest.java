@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.gaugeline.advice.Bench;
 import org.junit.jupiter.api.Test;
 
 /** The binder, the finder of faults and an independent validator agree on what is refused. */
@@ -23,7 +24,8 @@ class IntentBodyTest {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final ContractDocument document = ContractDocument.load();
-  private final IntentBody bodies = new IntentBody(document, new IntentFaultWords(List.of()));
+  private final IntentBody bodies =
+      new IntentBody(document, new CatalogueFaults(Bench.DATA, Bench.CATALOGUE));
   private final Schema schema = document.schema("Intent");
   private final com.networknt.schema.Schema oracle = ContractSchemas.schema("Intent");
 
