@@ -11,7 +11,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /**
  * Works on large bodies beside the event loop: as many at once as there are processors, and no more
  * waiting than a caller has patience for. What comes on top is refused with a {@link
- * java.util.concurrent.RejectedExecutionException}, which answers 503.
+ * java.util.concurrent.RejectedExecutionException}.
  */
 @Singleton
 public class LargeWork implements Executor {

@@ -60,15 +60,6 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
             + " bytes. Send large stocks as a mounted file, or only the holders in question.");
   }
 
-  static Problem brokenAddress() {
-    return plain(
-        "malformed-request",
-        "The request cannot be read",
-        400,
-        "The address is not a valid one. Maybe a percent sign is not followed by two hexadecimal"
-            + " digits; a percent sign of its own is %25.");
-  }
-
   static Problem addressTooLong(int limit) {
     return plain(
         "address-too-long",

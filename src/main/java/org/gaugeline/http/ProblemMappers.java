@@ -4,7 +4,6 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.concurrent.RejectedExecutionException;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jspecify.annotations.Nullable;
@@ -30,13 +29,6 @@ public class ProblemMappers {
   /** The catalogue is read, everything else is computed from a body. */
   private static String allowed(UriInfo uri) {
     return uri.getPath().startsWith("/v1/catalogue/") ? "GET, HEAD, OPTIONS" : "POST, OPTIONS";
-  }
-
-  /** Large bodies fill the queue. */
-  @ServerExceptionMapper
-  Response overloaded(RejectedExecutionException e) {
-    LOG.debug("too many large bodies at once", e);
-    return response(Problem.overloaded(), null);
   }
 
   /** A defect of the service: told in the log, not to the caller. */

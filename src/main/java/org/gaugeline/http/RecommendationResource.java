@@ -9,13 +9,19 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.gaugeline.http.wire.WireIntent;
+import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.RestResponse;
 
 /** One intent in, ranked assemblies out. */
 @Path("/v1/recommendations")
 public class RecommendationResource {
+  private static final Logger LOG = Logger.getLogger(RecommendationResource.class);
+
   /** Longer bodies and stocks are worked on off the event loop. */
   private static final int SMALL_BODY_BYTES = 32 * 1024;
 
@@ -44,14 +50,21 @@ public class RecommendationResource {
       throw new ProblemException(Problem.tooLarge(maxBodyBytes));
     }
     if (body.length > SMALL_BODY_BYTES) {
-      return Uni.createFrom()
-          .item(() -> response(recommendations.answer(body)))
-          .runSubscriptionOn(largeWork);
+      return beside(() -> response(recommendations.answer(body)));
     }
     WireIntent wire = recommendations.read(body);
-    Uni<RestResponse<byte[]>> answer =
-        Uni.createFrom().item(() -> response(recommendations.answer(wire, body)));
-    return stockSize(wire) > SMALL_STOCK ? answer.runSubscriptionOn(largeWork) : answer;
+    Supplier<RestResponse<byte[]>> answer = () -> response(recommendations.answer(wire, body));
+    return stockSize(wire) > SMALL_STOCK ? beside(answer) : Uni.createFrom().item(answer);
+  }
+
+  /** Handed over at once, so that a full queue refuses here. */
+  private Uni<RestResponse<byte[]>> beside(Supplier<RestResponse<byte[]>> answer) {
+    try {
+      return Uni.createFrom().completionStage(CompletableFuture.supplyAsync(answer, largeWork));
+    } catch (RejectedExecutionException e) {
+      LOG.debug("too many large bodies at once", e);
+      throw new ProblemException(Problem.overloaded());
+    }
   }
 
   private static int stockSize(WireIntent wire) {

@@ -9,7 +9,6 @@ public final class Nearness {
   public static final int FAR = Integer.MAX_VALUE;
 
   private static final int SHORTEST_START = 3;
-  private static final int REPLACED_WEIGHT = 1000;
 
   private Nearness() {}
 
@@ -26,8 +25,8 @@ public final class Nearness {
   }
 
   /**
-   * The number of letters and digits that would have to be replaced whatever their order, and among
-   * equals the number of edits: blocks of a name are swapped more often than its digits are wrong.
+   * The number of edits, and on top the number of letters and digits that would have to be replaced
+   * whatever their order: blocks of a name are swapped more often than its digits are wrong.
    *
    * @param typed folded name that is not known
    * @param known folded name that is
@@ -47,7 +46,7 @@ public final class Nearness {
       return FAR;
     }
     int edits = EditDistance.between(typed, known);
-    return edits > Math.max(1, typed.length() / 2) ? FAR : REPLACED_WEIGHT * replaced + edits;
+    return edits > Math.max(1, typed.length() / 2) ? FAR : replaced + edits;
   }
 
   private static int replaced(String a, String b) {

@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is sent, the answer says what is wrong with it, and where. */
 @QuarkusTest
@@ -141,6 +142,13 @@ class BadInputTest {
         "/label | 'a\\u0001b' | control-character",
         "/label | 'a\\nb' | control-character",
         "/workpiece/material | '' | too-short",
+        "/tool/shank | {'tolerance':'H6'} | wrong-form",
+        "/tool/shank | {'tolerance':'h19'} | wrong-form",
+        "/tool/shank | {'tolerance':'-0.011'} | wrong-form",
+        "/operation/kind | 'tapping' | operation-not-covered",
+        "/shop | {'stock':[{'ref':'g-none'}]} | unknown-holder",
+        "/workpiece | {'material':'C45','hardnessHb':900} | hardness-outside-material",
+        "/workpiece | {'material':'own','kc11NPerMm2':1800,'mc':0.2} | iso-group-needed",
         "/workpiece/material | 'C4X' | unknown-material",
         "/workpiece/material | 'Unobtainium' | unknown-material",
         "/machine/interface | 'BT-4O' | unknown-interface",
@@ -198,6 +206,8 @@ class BadInputTest {
         "/tool | {'kind':'tap','diameterMm':12} | /operation/kind | /tool/kind",
         "/tool | {'kind':'thread-mill','diameterMm':12,'pitchMm':12}"
             + " | /tool/pitchMm | /tool/diameterMm",
+        "/workpiece | {'material':'C45','isoGroup':'N'}"
+            + " | /workpiece/isoGroup | /workpiece/material",
         "/feature | {'pocketWidthMm':6} | /tool/diameterMm | /feature/pocketWidthMm",
         "/machine | {'interface':'BT40','toolChanger':{'maxDiameterMm':100,'maxDiameterNeighboursEmptyMm':80}}"
             + " | /machine/toolChanger/maxDiameterMm | /machine/toolChanger/maxDiameterNeighboursEmptyMm"
@@ -255,7 +265,40 @@ class BadInputTest {
                 .replace("\"diameterMm\":12", "\"diameterMm\":-1"));
     assertThat(Problems.problem(response).path("errors").findValuesAsText("pointer"))
         .containsExactlyInAnyOrder("/workpiece/material", "/machine/interface", "/tool/diameterMm");
-    assertThat(Problems.problem(post("{}")).path("errors")).hasSize(4);
+  }
+
+  /** Every name of a body is looked up, whatever else is wrong with it. */
+  @Test
+  void listsWhatTheTablesLackTogetherWithOtherFaults() {
+    Response response =
+        post(
+            json(LEAST)
+                .replace("side-milling", "tapping")
+                .replace("\"diameterMm\":12", "\"diameterMm\":-1")
+                .replace(
+                    "\"machine\"",
+                    json(
+                        "'shop':{'stock':[{'ref':'g-none'},{'family':'er-collet','count':-1,"
+                            + "'interface':'BT4'}]},'machine'")));
+    assertThat(Problems.problem(response).path("errors"))
+        .extracting(fault -> fault.path("pointer").asText() + " " + fault.path("code").asText())
+        .containsExactlyInAnyOrder(
+            "/operation/kind operation-not-covered",
+            "/tool/diameterMm out-of-range",
+            "/shop/stock/0/ref unknown-holder",
+            "/shop/stock/1/count out-of-range",
+            "/shop/stock/1/interface unknown-interface");
+  }
+
+  @Test
+  void listsTheRequiredLeavesOfAnEmptyBody() {
+    assertThat(Problems.problem(post("{}")).path("errors").findValuesAsText("pointer"))
+        .containsExactly(
+            "/workpiece/material",
+            "/operation/kind",
+            "/tool/kind",
+            "/tool/diameterMm",
+            "/machine/interface");
   }
 
   @Test
@@ -264,6 +307,10 @@ class BadInputTest {
     assertThat(near("/machine/interface", "'HSKA63'")).contains("HSK-A63");
     assertThat(near("/tool/kind", "'endmill'")).contains("end-mill");
     assertThat(near("/operation/axialDepth", "18")).contains("axialDepthMm");
+    assertThat(near("/machine/interface", "'HSK63A'")).startsWith("HSK-A63");
+    assertThat(near("/machine/interface", "'hsk a 63'")).startsWith("HSK-A63");
+    assertThat(near("/machine/interface", "'Morse 4'")).isEmpty();
+    assertThat(near("/workpiece/material", "'Unobtainium'")).isEmpty();
   }
 
   private static List<String> near(String pointer, String value) {
@@ -332,6 +379,62 @@ class BadInputTest {
                   .POST(publisher));
       assertThat(response.statusCode()).isEqualTo(413);
       assertThat(response.body()).contains("body-too-large", "2097152");
+    }
+  }
+
+  /** ISO 286-1: capitals name holes, small letters shafts. */
+  @Test
+  void teachesHowAToleranceIsWritten() {
+    assertThat(detail("/tool/shank", "{'tolerance':'H6'}")).contains("Maybe h6 was meant");
+    assertThat(detail("/tool/shank", "{'tolerance':'-0.011'}")).contains("a size or deviation");
+    for (String sound : List.of("h6", "h5", "g6", "js7", "zc01")) {
+      assertThat(post(with("/tool/shank", "{'tolerance':'" + sound + "'}")).statusCode())
+          .as(sound)
+          .isEqualTo(200);
+    }
+  }
+
+  private static String detail(String pointer, String value) {
+    return Problems.problem(post(with(pointer, value))).at("/errors/0/detail").asText();
+  }
+
+  /** The server itself refuses these, as the document says without a problem. */
+  @Test
+  void refusesChunksBeyondWhatTheServerReads() throws IOException, InterruptedException {
+    byte[] body = new byte[33 * 1024 * 1024];
+    java.util.Arrays.fill(body, (byte) ' ');
+    HttpResponse<String> response =
+        send(
+            HttpRequest.newBuilder(address())
+                .header("Content-Type", "application/json")
+                .POST(
+                    HttpRequest.BodyPublishers.ofInputStream(
+                        () -> new java.io.ByteArrayInputStream(body))));
+    assertThat(response.statusCode()).isEqualTo(413);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/v1/%zz", "/v1/catalogue/materials/%", "/%"})
+  void refusesBrokenAddresses(String address) throws IOException {
+    String answer = raw("GET " + address + " HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n");
+    assertThat(answer).startsWith("HTTP/1.1 400");
+  }
+
+  @Test
+  void refusesLongAddresses() throws IOException {
+    for (int length : new int[] {4100, 9000, 60_000}) {
+      String path = "/v1/recommendations?x=" + "a".repeat(length);
+      String answer = raw("GET " + path + " HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n");
+      assertThat(answer).as("%d", length).startsWith("HTTP/1.1 414").contains(Problem.MEDIA_TYPE);
+    }
+  }
+
+  /** Sent as it stands: clients would mend or refuse it. */
+  private static String raw(String request) throws IOException {
+    try (java.net.Socket socket = new java.net.Socket("localhost", RestAssured.port)) {
+      socket.setSoTimeout(20_000);
+      socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 

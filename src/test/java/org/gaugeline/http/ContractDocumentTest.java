@@ -3,6 +3,11 @@ package org.gaugeline.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.smallrye.openapi.api.SmallRyeOpenAPI;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -34,6 +39,35 @@ class ContractDocumentTest {
 
   private final JsonNode document = ContractSchemas.DOCUMENT;
   private final JsonNode schemas = document.path("components").path("schemas");
+
+  /**
+   * The form in which the document library writes it, so that changes show line by line. Written
+   * anew with {@code -Dgaugeline.contract.write=true}.
+   */
+  @Test
+  void standsInNormalForm() throws IOException {
+    String normal =
+        SmallRyeOpenAPI.builder()
+            .enableModelReader(false)
+            .enableStandardFilter(false)
+            .enableAnnotationScan(false)
+            .enableStandardStaticFiles(false)
+            .withCustomStaticFile(ContractDocumentTest::contract)
+            .build()
+            .toYAML();
+    if (Boolean.getBoolean("gaugeline.contract.write")) {
+      Files.writeString(ContractSchemas.FILE, normal);
+    }
+    assertThat(Files.readString(ContractSchemas.FILE)).isEqualTo(normal);
+  }
+
+  private static InputStream contract() {
+    try {
+      return Files.newInputStream(ContractSchemas.FILE);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   @Test
   void isOpenApi303() {

@@ -28,6 +28,16 @@ class HttpContractTest {
   }
 
   @Test
+  void servesTheDocumentAsJsonToo() {
+    assertThat(ContractSchemas.parse(given().get("/q/openapi?format=json").asString()))
+        .isEqualTo(ContractSchemas.parse(ContractSchemas.DOCUMENT.toString()));
+    assertThat(given().accept("application/json").get("/q/openapi").contentType())
+        .startsWith("application/json");
+    assertThat(given().get("/q/openapi.json").contentType()).startsWith("application/json");
+    assertThat(given().get("/q/openapi.yaml").contentType()).startsWith("application/yaml");
+  }
+
+  @Test
   void answersEveryDemoIntentAsDocumented() {
     for (JsonNode intent : IntentBodyTest.demoIntents()) {
       assertAnswer(intent);

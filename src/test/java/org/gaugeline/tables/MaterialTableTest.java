@@ -143,10 +143,10 @@ class MaterialTableTest {
   @Test
   void suggestsTheNearestSpelling() {
     assertThat(INDEX.find("42CrMo5")).isNull();
-    assertThat(INDEX.nearest("42CrMo5", 3)).hasSize(3).startsWith("42CrMo4");
+    assertThat(INDEX.nearest("42CrMo5", 3)).startsWith("42CrMo4");
     assertThat(INDEX.nearest("grey irn", 1)).containsExactly("EN-GJL");
     assertThat(INDEX.nearest("titan", 1)).containsExactly("Ti-6Al-4V");
-    assertThat(INDEX.nearest("x", 1000)).hasSameSizeAs(MATERIALS.keySet());
+    assertThat(INDEX.nearest("unobtainium", 1000)).isEmpty();
   }
 
   private static Material get(String id) {
