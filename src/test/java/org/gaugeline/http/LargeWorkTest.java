@@ -39,8 +39,18 @@ class LargeWorkTest {
     assertThat(accepted(large)).isEqualTo(200);
   }
 
-  /** Workers that wait, and a queue behind them, until nothing more is taken. */
+  /** Every worker waits, and then the queue behind them is filled until nothing more is taken. */
   private void fill(CountDownLatch released) {
+    int workers = Runtime.getRuntime().availableProcessors();
+    CountDownLatch begun = new CountDownLatch(workers);
+    for (int i = 0; i < workers; i++) {
+      largeWork.execute(
+          () -> {
+            begun.countDown();
+            await(released);
+          });
+    }
+    await(begun);
     boolean full = false;
     while (!full) {
       try {
