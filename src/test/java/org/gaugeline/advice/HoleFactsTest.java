@@ -1,7 +1,6 @@
 package org.gaugeline.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -9,7 +8,6 @@ import org.assertj.core.data.Percentage;
 import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Standing;
-import org.gaugeline.job.IntentFaultException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -131,15 +129,8 @@ class HoleFactsTest {
   }
 
   @Test
-  void aThreadWithoutATabledPitchAsksForIt() {
+  void aTapFeedsItsPitch() {
     Intents odd = Intents.of("tapping", "tap", 11, "C45", "BT40");
-    assertThatThrownBy(() -> Bench.ask(odd))
-        .isInstanceOfSatisfying(
-            IntentFaultException.class,
-            e ->
-                assertThat(e.faults())
-                    .extracting(fault -> fault.code())
-                    .containsExactly("pitch-needed"));
     assertThat(Bench.ask(odd.with("/operation/feedPerRevMm", 1)).job().tool().pitchM())
         .isCloseTo(1e-3, within(1e-12));
   }

@@ -145,7 +145,6 @@ class BadInputTest {
         "/tool/shank | {'tolerance':'H6'} | wrong-form",
         "/tool/shank | {'tolerance':'h19'} | wrong-form",
         "/tool/shank | {'tolerance':'-0.011'} | wrong-form",
-        "/operation/kind | 'tapping' | operation-not-covered",
         "/shop | {'stock':[{'ref':'g-none'}]} | unknown-holder",
         "/workpiece | {'material':'C45','hardnessHb':900} | hardness-outside-material",
         "/workpiece | {'material':'own','kc11NPerMm2':1800,'mc':0.2} | iso-group-needed",
@@ -273,7 +272,7 @@ class BadInputTest {
     Response response =
         post(
             json(LEAST)
-                .replace("side-milling", "tapping")
+                .replace("C45", "C4X")
                 .replace("\"diameterMm\":12", "\"diameterMm\":-1")
                 .replace(
                     "\"machine\"",
@@ -283,11 +282,23 @@ class BadInputTest {
     assertThat(Problems.problem(response).path("errors"))
         .extracting(fault -> fault.path("pointer").asText() + " " + fault.path("code").asText())
         .containsExactlyInAnyOrder(
-            "/operation/kind operation-not-covered",
+            "/workpiece/material unknown-material",
             "/tool/diameterMm out-of-range",
             "/shop/stock/0/ref unknown-holder",
             "/shop/stock/1/count out-of-range",
             "/shop/stock/1/interface unknown-interface");
+  }
+
+  @Test
+  void asksForThePitchOfAThreadThatNoTableHas() {
+    String tap =
+        json(LEAST)
+            .replace("side-milling", "tapping")
+            .replace("end-mill", "tap")
+            .replace("\"diameterMm\":12", "\"diameterMm\":11");
+    JsonNode fault = Problems.problem(post(tap)).path("errors").path(0);
+    assertThat(fault.path("pointer").asText()).isEqualTo("/tool/pitchMm");
+    assertThat(fault.path("code").asText()).isEqualTo("pitch-needed");
   }
 
   @Test

@@ -44,7 +44,7 @@ final class SeededIntents {
     OperationKind kind = any(OperationKind.values());
     ToolKind tool = toolFor(kind);
     double diameterM = random.nextInt(8) == 0 ? 0.5e-3 : between(2e-3, 32e-3);
-    if (kind == OperationKind.TAPPING && random.nextInt(8) > 0) {
+    if (kind == OperationKind.TAPPING) {
       diameterM = any(THREADS_MM) * 1e-3;
     }
     return new Intent(
