@@ -17,7 +17,11 @@ final class Absences {
   static Reason reason(Job job, ClampingFamily family, Candidates.Absence absence) {
     String code = absence.code();
     String subject =
-        code.equals("shank-form") ? job.tool().shankForm().id() : job.machine().spindle().id();
+        switch (code) {
+          case "shank-form" -> job.tool().shankForm().id();
+          case "other-cutter" -> job.tool().kind().id();
+          default -> job.machine().spindle().id();
+        };
     return new Reason(
         Criterion.GATE,
         code,

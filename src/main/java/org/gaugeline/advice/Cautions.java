@@ -16,6 +16,7 @@ import org.gaugeline.reference.InterfaceKind;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
 
 /** What a person must know before acting: about the job, and about one assembly. */
 final class Cautions {
@@ -41,6 +42,7 @@ final class Cautions {
               Measure.LENGTH,
               ""));
     }
+    ofOperation(context, cautions);
     capability(context, cautions);
     HoleCautions.ofJob(context, cautions);
     if (ranking.shown().isEmpty()) {
@@ -50,6 +52,21 @@ final class Cautions {
     cautions.add(
         new Caution("markings-and-manuals-first", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
     return List.copyOf(cautions);
+  }
+
+  /** What the trade watches in this operation whatever holds the cutter. */
+  private static void ofOperation(JobContext context, List<Caution> cautions) {
+    Job job = context.job();
+    double ramp = job.operation().rampAngleRad();
+    if (ramp > context.practice("steepRampAngleRad")) {
+      cautions.add(new Caution("steep-ramp", Severity.WARNING, ramp, Measure.ANGLE, ""));
+    }
+    if (job.operation().kind() == OperationKind.THREAD_MILLING) {
+      cautions.add(new Caution("thread-gauge", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+    }
+    if (job.tool().kind() == ToolKind.DISC_CUTTER) {
+      cautions.add(new Caution("disc-on-spacers", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+    }
   }
 
   private static void shankRubs(Job job, List<Caution> cautions) {

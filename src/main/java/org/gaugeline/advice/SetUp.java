@@ -29,8 +29,11 @@ final class SetUp {
     steps.add(new SetUpStep("clean-taper-and-bore", NONE, Measure.COUNT));
     stack(context, appraisal, steps);
     clamp(context, appraisal, holder, steps);
-    steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
-    steps.add(new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
+    if (!context.job().tool().bored()) {
+      steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
+      steps.add(
+          new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
+    }
     Margin runout = appraisal.margin(Pair.RUNOUT);
     if (holder.family().gripModel().givesWay()) {
       steps.add(new SetUpStep("check-float", NONE, Measure.COUNT));
@@ -111,7 +114,13 @@ final class SetUp {
       }
       case SIDE_LOCK -> steps.add(new SetUpStep("tighten-screw-on-flat", NONE, Measure.COUNT));
       case PRESSURE, JAWS -> steps.add(new SetUpStep("clamp-as-marked", NONE, Measure.COUNT));
-      case ARBOR -> steps.add(new SetUpStep("mount-as-marked", NONE, Measure.COUNT));
+      case INCLINED_SIDE_LOCK -> steps.add(new SetUpStep("draw-against-stop", NONE, Measure.COUNT));
+      case ARBOR, DISC_ARBOR -> {
+        steps.add(new SetUpStep("seat-on-arbor", NONE, Measure.COUNT));
+        steps.add(
+            new SetUpStep(
+                "tighten-arbor-screw", context.arborScrewTorqueNm(appraisal), Measure.TORQUE));
+      }
     }
   }
 }

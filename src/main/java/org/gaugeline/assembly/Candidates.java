@@ -15,6 +15,7 @@ import org.gaugeline.job.StockEntry;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ToolKind;
 
 /**
  * Composes the holders that can take the tool on this spindle, by family, and says of every other
@@ -91,7 +92,7 @@ public final class Candidates {
       } else if (barred.isEmpty()) {
         absent.put(family.id(), emptiness(job, family));
       } else {
-        boolean single = barred.size() == 1 && !of.isEmpty() && isComputed(family.gripModel());
+        boolean single = barred.size() == 1 && !of.isEmpty();
         absent.put(family.id(), new Absence(barred.get(0), single, Double.NaN));
       }
     }
@@ -236,15 +237,16 @@ public final class Candidates {
   /** What bars a family whatever bodies there are. */
   private static List<String> barred(Job job, ClampingFamily family) {
     List<String> barred = new ArrayList<>(2);
-    if (!isComputed(family.gripModel())) {
-      barred.add("grip-not-computed");
-      return barred;
-    }
     if (job.shop().excludedFamilies().contains(family.id())) {
       barred.add("excluded-by-shop");
     }
     if (!family.shankForms().contains(job.tool().shankForm())) {
       barred.add("shank-form");
+      if (job.tool().bored() || isArbor(family.gripModel())) {
+        barred.add("other-cutter"); // a bore is no other form of shank, but another cutter
+      }
+    } else if (!carries(family.gripModel(), job.tool().kind())) {
+      barred.add("other-cutter");
     }
     if (family.needsShrinkUnit() && !job.shop().shrinkUnit()) {
       barred.add("needs-shrink-unit");
@@ -252,11 +254,24 @@ public final class Candidates {
     return barred;
   }
 
-  /** Whether this version has a model of that grip. */
-  private static boolean isComputed(GripModel model) {
+  private static boolean isArbor(GripModel model) {
+    return model == GripModel.ARBOR || model == GripModel.DISC_ARBOR;
+  }
+
+  /** Whether that way of holding is made for that cutter: of the arbors, each has its own. */
+  private static boolean carries(GripModel model, ToolKind tool) {
     return switch (model) {
-      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, SQUARE_DRIVE, FLOATING_COLLET, JAWS -> true;
-      case ARBOR -> false;
+      case ARBOR -> tool == ToolKind.SHELL_MILL || tool == ToolKind.FACE_MILL;
+      case DISC_ARBOR -> tool == ToolKind.DISC_CUTTER || tool == ToolKind.THREAD_MILL;
+      case SHRINK,
+          PRESSURE,
+          COLLET,
+          SIDE_LOCK,
+          INCLINED_SIDE_LOCK,
+          SQUARE_DRIVE,
+          FLOATING_COLLET,
+          JAWS ->
+          true;
     };
   }
 

@@ -4,7 +4,14 @@ package org.gaugeline.assessment;
  * The forces of a job's cut, for any axial depth and feed around what was asked. All values at the
  * median cutting force.
  */
-sealed interface CutModel permits MillingCutModel, HoleCutModel, TappingCutModel, BoringCutModel {
+sealed interface CutModel
+    permits MillingCutModel,
+        HoleCutModel,
+        TappingCutModel,
+        BoringCutModel,
+        PlungeCutModel,
+        RampCutModel,
+        FormCutModel {
 
   /**
    * Forces at a depth and feed.
@@ -16,6 +23,11 @@ sealed interface CutModel permits MillingCutModel, HoleCutModel, TappingCutModel
 
   /** Forces as asked where nothing else will be asked: as {@link #at}, to some 0.1 %. */
   CutForces once();
+
+  /** Depth beyond which the tool has no edge left, m; +∞ where only the flutes end it. */
+  default double deepestM() {
+    return Double.POSITIVE_INFINITY;
+  }
 
   /** Mean chip thickness as asked, m. */
   double meanChipThicknessM();

@@ -28,25 +28,9 @@ final class ForceLaw {
           new MillingCutModel(job, force, models.values());
       case TAPPING -> new TappingCutModel(job, data);
       case BORING -> new BoringCutModel(job, force, models.values(), data);
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
-          throw new IllegalArgumentException("no cutting model for " + job.operation().kind().id());
-    };
-  }
-
-  /** Whether this version has a cutting model for the operation. */
-  static boolean covers(OperationKind kind) {
-    return switch (kind) {
-      case DRILLING,
-          REAMING,
-          BORING,
-          TAPPING,
-          SIDE_MILLING,
-          SLOTTING,
-          FACE_MILLING,
-          HIGH_EFFICIENCY_MILLING,
-          PROFILING ->
-          true;
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING -> false;
+      case PLUNGE_MILLING -> new PlungeCutModel(job, force, models.values());
+      case RAMPING -> new RampCutModel(job, force, models.values());
+      case CHAMFERING, THREAD_MILLING -> new FormCutModel(job, force, models.values());
     };
   }
 

@@ -109,7 +109,7 @@ final class ForceMargins {
     if (stopAxial != null && forces.pullN() > 0) {
       against(context, Pair.PULL_OUT, safety * forces.pullN(), stopAxial, basis, margins);
     }
-    if (forces.pushN() > forces.pullN()) {
+    if (forces.pushN() > forces.pullN() && !grip.seated()) {
       double torque = stopTorque == null ? forces.peakTorqueNm() : 0;
       against(
           context, Pair.PUSH_IN, forces.pushN(), axialLeft(context, grip, torque), basis, margins);

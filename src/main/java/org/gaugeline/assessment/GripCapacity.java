@@ -6,6 +6,7 @@ import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.grip.AllowableStress;
 import org.gaugeline.mechanics.grip.ColletGrip;
+import org.gaugeline.mechanics.grip.DrawnSideLock;
 import org.gaugeline.mechanics.grip.NutThread;
 import org.gaugeline.mechanics.grip.ShrinkFit;
 import org.gaugeline.mechanics.grip.SideLock;
@@ -27,12 +28,22 @@ import org.jspecify.annotations.Nullable;
  * @param stopTorqueNm positive stop in rotation with the friction beside it; null without a stop
  * @param stopAxialN the same along the axis, out of the holder; null without a stop
  * @param basis source key of the decisive value
+ * @param seated whether it sits against a face or stop and cannot be pushed in
  */
 record GripCapacity(
     Quantiles frictionForceN,
     @Nullable Quantiles stopTorqueNm,
     @Nullable Quantiles stopAxialN,
-    String basis) {
+    String basis,
+    boolean seated) {
+
+  GripCapacity(
+      Quantiles frictionForceN,
+      @Nullable Quantiles stopTorqueNm,
+      @Nullable Quantiles stopAxialN,
+      String basis) {
+    this(frictionForceN, stopTorqueNm, stopAxialN, basis, false);
+  }
 
   /** Least friction force that is carried, so that a lost fit is a number and not a fault. */
   private static final double NOTHING_N = 1e-3;
@@ -75,11 +86,11 @@ record GripCapacity(
           case SHRINK -> shrink(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
           case PRESSURE, JAWS -> pressure(context, holder, shank, insertionM, omegaRadPerS);
           case COLLET, FLOATING_COLLET -> collet(context, holder, shank, omegaRadPerS);
-          case SIDE_LOCK -> sideLock(context, holder, shank);
+          case SIDE_LOCK -> sideLock(context, holder, shank, false);
+          case INCLINED_SIDE_LOCK -> sideLock(context, holder, shank, true);
           case SQUARE_DRIVE -> squareDrive(context, holder, shank, omegaRadPerS);
-          case ARBOR ->
-              throw new IllegalArgumentException(
-                  "no grip model for family " + holder.family().id());
+          case ARBOR -> ArborGrip.of(context, holder, false);
+          case DISC_ARBOR -> ArborGrip.of(context, holder, true);
         };
     double marked = holder.ratings().clampingTorqueNm();
     GripCapacity held =
@@ -89,20 +100,21 @@ record GripCapacity(
                 Quantiles.exact(2 * marked / shank.diameterM()),
                 predicted.stopTorqueNm(),
                 predicted.stopAxialN(),
-                "given");
+                "given",
+                predicted.seated());
     return shank.form() == ShankForm.FORM_LOCKED ? held.locked(context.models, shank) : held;
   }
 
   /** The same grip behind a sleeve that passes on a share of the pressure. */
   private GripCapacity through(Quantiles share) {
-    return new GripCapacity(frictionForceN.times(share), stopTorqueNm, stopAxialN, basis);
+    return new GripCapacity(frictionForceN.times(share), stopTorqueNm, stopAxialN, basis, seated);
   }
 
   /** The same grip with bodies that enter a groove of the shank: it cannot be pulled out. */
   private GripCapacity locked(Models models, GrippedShank shank) {
     Quantiles groove = models.lockingGrooveN(shank.diameterM());
     Quantiles axial = beside(frictionForceN, groove.p05(), groove.median(), groove.p95());
-    return new GripCapacity(frictionForceN, stopTorqueNm, axial, basis);
+    return new GripCapacity(frictionForceN, stopTorqueNm, axial, basis, seated);
   }
 
   private static Quantiles friction(JobContext context, HolderBody holder) {
@@ -215,8 +227,9 @@ record GripCapacity(
     return 1 - context.models.values().colletBelowNominalShare * share;
   }
 
+  /** Screws on the flat; on a sloping flat they also draw the shank against its stop. */
   private static GripCapacity sideLock(
-      JobContext context, HolderBody holder, GrippedShank gripped) {
+      JobContext context, HolderBody holder, GrippedShank gripped, boolean draws) {
     Models models = context.models;
     double d = gripped.diameterM();
     ShankSize shank = gripped.size();
@@ -235,13 +248,21 @@ record GripCapacity(
     Quantiles preload = models.values().screwPreloadStressPa;
     double screwArea = Math.PI / 4 * clampScrew.coreDiameterM() * clampScrew.coreDiameterM();
     // the screw presses the shank against the bore: friction acts on both sides of it
-    Quantiles friction =
-        preload.scale(2 * screwArea * shank.flats()).times(friction(context, holder));
+    Quantiles force = preload.scale(screwArea * shank.flats());
+    Quantiles friction = force.scale(2).times(friction(context, holder));
+    double slope = models.values().inclinedFlatSlopeRad;
     return new GripCapacity(
         friction,
         beside(friction.scale(d / 2), low.torqueNm(), middle.torqueNm(), high.torqueNm()),
-        beside(friction, low.axialForceN(), middle.axialForceN(), high.axialForceN()),
-        models.values().stopBasis);
+        draws
+            ? beside(
+                friction,
+                new DrawnSideLock(low, force.p05(), slope).axialForceN(),
+                new DrawnSideLock(middle, force.median(), slope).axialForceN(),
+                new DrawnSideLock(high, force.p95(), slope).axialForceN())
+            : beside(friction, low.axialForceN(), middle.axialForceN(), high.axialForceN()),
+        models.values().stopBasis,
+        draws);
   }
 
   /**
@@ -281,7 +302,7 @@ record GripCapacity(
   }
 
   /** The stop carries what friction leaves, so both add. */
-  private static Quantiles beside(Quantiles friction, double low, double middle, double high) {
+  static Quantiles beside(Quantiles friction, double low, double middle, double high) {
     return new Quantiles(friction.p05() + low, friction.median() + middle, friction.p95() + high);
   }
 

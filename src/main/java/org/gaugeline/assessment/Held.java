@@ -28,8 +28,7 @@ record Held(
         RunoutModel.of(context, body.holder(), assembly.stickOutM()),
         GripCapacity.of(context, body, assembly.insertionM(), omega),
         SeamGrip.all(context, body.holder(), omega),
-        Stack.compliance(
-            context, body, assembly.stickOutM(), context.job.operation().axialDepthM()));
+        Stack.compliance(context, body, assembly.stickOutM(), context.forces.axialDepthM()));
   }
 
   /** The same at another speed, which only loosens the grip. */

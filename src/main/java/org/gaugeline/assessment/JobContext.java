@@ -14,11 +14,13 @@ import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.mechanics.spread.StandardNormal;
+import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.Spread;
+import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +45,9 @@ public final class JobContext {
 
   /** What a screw behind the tool bears. */
   final Quantiles backStopN;
+
+  /** Where a cutter with a bore goes; null for a shank, and for a bore that no table has. */
+  final @Nullable ArborSize arbor;
 
   final double leastStickOutM;
 
@@ -71,24 +76,18 @@ public final class JobContext {
             job.tool().shankForm(),
             models.shankSize(job.tool().shankDiameterM()));
     this.backStopN = models.backStopN(job.tool().shankDiameterM());
+    this.arbor =
+        job.tool().bored()
+            ? data.arborOfBore(job.tool().shankDiameterM(), job.tool().diameterM())
+            : null;
     this.leastStickOutM =
         Math.max(
             job.tool().neckLengthM(), Math.max(job.tool().fluteLengthM(), operation.axialDepthM()));
   }
 
-  /**
-   * Prepares a job.
-   *
-   * @throws IllegalArgumentException where this version has no cutting model for the operation; see
-   *     {@link #covers}
-   */
+  /** Prepares a job. */
   public static JobContext of(Job job, Models models) {
     return new JobContext(job, models);
-  }
-
-  /** Whether this version can compute the operation. */
-  public static boolean covers(OperationKind kind) {
-    return ForceLaw.covers(kind);
   }
 
   public Job job() {
@@ -205,9 +204,16 @@ public final class JobContext {
     return Heating.insertionRiseK(this, appraisal.body());
   }
 
-  /** The tool at a stick-out, for the axial depth as asked. */
+  /** Torque that each screw of an arbor wants, N·m; NaN for other families. */
+  public double arborScrewTorqueNm(Appraisal appraisal) {
+    double given = appraisal.assembly().holder().ratings().nutTorqueNm();
+    ArborSize size = arbor;
+    return size == null || !Double.isNaN(given) ? given : size.screwTorqueNm().median();
+  }
+
+  /** The tool at a stick-out, the force where the cut as asked puts it. */
   ToolFlexibility tool(double stickOutM) {
-    return tool(stickOutM, job.operation().axialDepthM());
+    return tool(stickOutM, forces.axialDepthM());
   }
 
   /** The tool at a stick-out, the cut's force in the middle of an axial depth. */
@@ -225,7 +231,7 @@ public final class JobContext {
     double omega = operation.spindleSpeedRadPerS();
     List<String> basis = new ArrayList<>();
     basis.add(job.workpiece().sourceKey());
-    basis.add(mechanics(operation.kind()));
+    basis.addAll(mechanicsOf(operation.kind()));
     if (!job.workpiece().ownConstants() && operation.kind() != OperationKind.TAPPING) {
       basis.add("paucksch-recalled");
       if (cut.meanChipThicknessM() < models.data().practice("calibratedFromM")) {
@@ -251,21 +257,16 @@ public final class JobContext {
         List.copyOf(basis));
   }
 
-  private static String mechanics(OperationKind kind) {
+  private static List<String> mechanicsOf(OperationKind kind) {
     return switch (kind) {
-      case TAPPING -> "tapping-mechanics";
-      case BORING -> "boring-mechanics";
-      case DRILLING, REAMING -> "drilling-mechanics";
-      case SIDE_MILLING,
-          SLOTTING,
-          FACE_MILLING,
-          HIGH_EFFICIENCY_MILLING,
-          PROFILING,
-          PLUNGE_MILLING,
-          RAMPING,
-          CHAMFERING,
-          THREAD_MILLING ->
-          "milling-integration";
+      case DRILLING, REAMING -> List.of("drilling-mechanics");
+      case BORING -> List.of("boring-mechanics");
+      case TAPPING -> List.of("tapping-mechanics");
+      case SIDE_MILLING, SLOTTING, FACE_MILLING, HIGH_EFFICIENCY_MILLING, PROFILING ->
+          List.of("milling-integration");
+      case PLUNGE_MILLING -> List.of("end-cut-mechanics");
+      case RAMPING -> List.of("milling-integration", "end-cut-mechanics");
+      case CHAMFERING, THREAD_MILLING -> List.of("form-cut-mechanics");
     };
   }
 
@@ -285,14 +286,23 @@ public final class JobContext {
         job.feature().depthM());
   }
 
+  /** What stands beside the cutter up to a height: the wall that its rim runs along. */
+  static Obstacle beside(Job job, double depthM) {
+    double radius = job.tool().diameterM() / 2;
+    if (job.tool().kind() == ToolKind.DISC_CUTTER) {
+      // the work stands over the slot, nearer to the axis than the rim by the slot's depth
+      return Obstacle.step(Math.max(0, radius - job.operation().radialDepthM()), depthM);
+    }
+    return Obstacle.wall(radius, 0, depthM, job.feature().wallDraftRad());
+  }
+
   private static List<Obstacle> obstacles(Job job) {
     Job.Feature feature = job.feature();
-    double radius = job.tool().diameterM() / 2;
     List<Obstacle> standing = new ArrayList<>();
     if (job.operation().kind() == OperationKind.FACE_MILLING) {
       standing.add(Obstacle.floor(0));
     } else {
-      standing.add(Obstacle.wall(radius, 0, feature.depthM(), feature.wallDraftRad()));
+      standing.add(beside(job, feature.depthM()));
     }
     if (!Double.isNaN(feature.pocketWidthM())) {
       standing.add(Obstacle.slot(feature.pocketWidthM(), feature.depthM()));

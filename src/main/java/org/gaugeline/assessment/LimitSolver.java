@@ -6,7 +6,6 @@ import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.OperationCompletion;
-import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
@@ -58,7 +57,10 @@ public final class LimitSolver {
     if (OperationCompletion.isHole(context.job.operation().kind())) {
       return new Limit(Double.POSITIVE_INFINITY, "");
     }
-    double flute = context.job.tool().fluteLengthM();
+    if (context.job.operation().kind() == OperationKind.PLUNGE_MILLING) {
+      return new Limit(Double.POSITIVE_INFINITY, ""); // its forces do not grow with the depth
+    }
+    double flute = Math.min(context.job.tool().fluteLengthM(), context.cut.deepestM());
     double feed = context.job.operation().feedPerToothM();
     double deepest = Math.min(flute, deepestAssumedM(held.assembly().stickOutM()));
     if (deepest <= 0) {
@@ -174,6 +176,10 @@ public final class LimitSolver {
     HolderBody holder = appraisal.assembly().holder();
     double longest = context.job.tool().overallLengthM() - holder.minInsertionM();
     double now = appraisal.assembly().stickOutM();
+    if (context.job.tool().bored()) {
+      ForceRatio asIs = everything(appraisal);
+      return asIs.isMet() ? new Limit(now, "cutter-body-length") : new Limit(0, asIs.code());
+    }
     if (longest <= now) {
       return new Limit(longest, Pair.INSERTION.id());
     }
@@ -214,9 +220,7 @@ public final class LimitSolver {
     if (context.job.operation().kind() == OperationKind.FACE_MILLING) {
       return new Limit(Double.POSITIVE_INFINITY, "");
     }
-    double radius = context.job.tool().diameterM() / 2;
     double clearance = context.job.feature().wallClearanceM();
-    double draft = context.job.feature().wallDraftRad();
     OperationKind kind = context.job.operation().kind();
     boolean hole = OperationCompletion.isHole(kind) && kind != OperationKind.BORING;
     double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
@@ -227,7 +231,7 @@ public final class LimitSolver {
             WallReach.gapM(
                         appraisal.body().fromNose(),
                         appraisal.assembly().stickOutM(),
-                        Obstacle.wall(radius, 0, depth, draft))
+                        JobContext.beside(context.job, depth))
                     < clearance
                 ? Pair.GAP.id()
                 : null);

@@ -17,6 +17,7 @@ public enum Measure {
   FREQUENCY("Hz", 1),
   RATIO("", 1),
   COUNT("", 1),
+  ANGLE("°", 180 / Math.PI),
   TEMPERATURE_RISE("K", 1),
   BALANCE_GRADE("mm/s", 1e3),
   MONEY("", 1);

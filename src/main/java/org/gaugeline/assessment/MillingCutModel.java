@@ -26,8 +26,19 @@ final class MillingCutModel implements CutModel {
   private final double askedDepthM;
   private @Nullable MillingForces fromAskedDepth;
   private @Nullable MillingForces atAnyDepth;
+  private final double feedShare;
 
   MillingCutModel(Job job, SpecificForce force, Values values) {
+    this(job, force, values, 1);
+  }
+
+  /**
+   * Cuts with a share of the feed across the axis.
+   *
+   * @param feedShare that share, above 0 to 1
+   */
+  MillingCutModel(Job job, SpecificForce force, Values values, double feedShare) {
+    this.feedShare = feedShare;
     this.values = values;
     Job.Tool tool = job.tool();
     this.job = job;
@@ -47,7 +58,7 @@ final class MillingCutModel implements CutModel {
     return new MillingCut(
         cutter,
         engagement,
-        feedPerToothM,
+        feedShare * feedPerToothM,
         force,
         job.workpiece().radialRatio().median(),
         job.tool().shankDiameterM());
@@ -109,7 +120,7 @@ final class MillingCutModel implements CutModel {
   @Override
   public double meanChipThicknessM() {
     return MillingFormulas.meanChipThicknessM(
-        job.operation().feedPerToothM(), job.tool().leadAngleRad(), engagement);
+        feedShare * job.operation().feedPerToothM(), job.tool().leadAngleRad(), engagement);
   }
 
   @Override
@@ -124,7 +135,9 @@ final class MillingCutModel implements CutModel {
         operation.axialDepthM(),
         operation.radialDepthM(),
         CuttingSpeeds.feedRateMPerS(
-            operation.feedPerToothM(), job.tool().teeth(), operation.spindleSpeedRadPerS()));
+            feedShare * operation.feedPerToothM(),
+            job.tool().teeth(),
+            operation.spindleSpeedRadPerS()));
   }
 
   @Override
@@ -148,7 +161,10 @@ final class MillingCutModel implements CutModel {
     Job.Operation operation = job.operation();
     double diameter = job.tool().diameterM();
     double radial = operation.radialDepthM();
-    if (operation.kind() == OperationKind.SLOTTING || radial >= diameter * (1 - 1e-9)) {
+    // a disc cuts its slot with its rim: as deep as the radial depth, as wide as itself
+    boolean fullSlot =
+        operation.kind() == OperationKind.SLOTTING && job.tool().kind() != ToolKind.DISC_CUTTER;
+    if (fullSlot || radial >= diameter * (1 - 1e-9)) {
       return MillingEngagement.slot();
     }
     if (operation.kind() == OperationKind.FACE_MILLING) {

@@ -113,7 +113,7 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
     return switch (model) {
       case FLOATING_COLLET -> context.models.values().floatingRunoutLeftShare;
       case SQUARE_DRIVE -> context.models.values().compensationRunoutLeftShare;
-      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, ARBOR, JAWS -> 1;
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, INCLINED_SIDE_LOCK, ARBOR, DISC_ARBOR, JAWS -> 1;
     };
   }
 }

@@ -8,6 +8,7 @@ import org.gaugeline.mechanics.beam.BendingModes;
 import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.FirstFrequencyBound;
 import org.gaugeline.mechanics.spread.Quantiles;
+import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.Spread;
 
@@ -89,12 +90,18 @@ final class Stack {
 
   private static double jointTranslation(JobContext context, HolderBody holder) {
     return context.models.jointTranslationNPerM(
-        context.job.tool().shankDiameterM(), holder.family().jointFactor());
+        jointDiameterM(context), holder.family().jointFactor());
   }
 
   private static double jointRotation(JobContext context, HolderBody holder) {
     return context.models.jointRotationNmPerRad(
-        context.job.tool().shankDiameterM(), holder.family().jointFactor());
+        jointDiameterM(context), holder.family().jointFactor());
+  }
+
+  /** A cutter on an arbor bears on its face, a shank on its bore. */
+  private static double jointDiameterM(JobContext context) {
+    ArborSize arbor = context.arbor;
+    return arbor == null ? context.job.tool().shankDiameterM() : arbor.faceDiameterM();
   }
 
   private static BeamChain chain(JobContext context, Body body, double stickOutM) {

@@ -8,7 +8,9 @@ import org.gaugeline.reference.ColletSize;
 
 /**
  * Chooses how far the tool stands out: the shortest length that clears everything with room to
- * spare, as long as enough shank is gripped. Flutes and neck are never clamped.
+ * spare, as long as enough shank is gripped. Flutes and neck are never clamped. A cutter on an
+ * arbor sits on its face, so that its own length is all that stands out; what sits in it is the
+ * pilot.
  */
 final class StickOut {
   private static final double STEP_M = 0.5e-3;
@@ -19,6 +21,9 @@ final class StickOut {
   static Assembly choose(JobContext context, Body body) {
     HolderBody holder = body.holder();
     double overall = context.job.tool().overallLengthM();
+    if (context.job.tool().bored()) {
+      return new Assembly(holder, overall, holder.minInsertionM());
+    }
     double shortest = Math.max(context.leastStickOutM, overall - holder.maxInsertionM());
     double longest = overall - holder.minInsertionM();
     double clearance = context.job.feature().wallClearanceM();

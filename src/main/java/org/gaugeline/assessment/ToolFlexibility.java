@@ -67,6 +67,9 @@ record ToolFlexibility(
       double stickOutM,
       double cutOffM,
       Models models) {
+    if (tool.bored()) {
+      return builder.add(bodyOf(tool, material, stickOutM - cutOffM, models));
+    }
     double flute = Math.min(tool.fluteLengthM(), stickOutM);
     double neck = Math.max(0, Math.min(tool.neckLengthM(), stickOutM) - flute);
     double shank = stickOutM - flute - neck;
@@ -84,5 +87,17 @@ record ToolFlexibility(
     return builder.add(
         BeamSegment.fluted(
             flute - cutOffM, tool.diameterM(), ratio, models.values().flutedAreaRatio, material));
+  }
+
+  /**
+   * The body of a cutter on an arbor: as stiff as the fluted part of a solid one, of its own mass.
+   */
+  private static BeamSegment bodyOf(
+      Job.Tool tool, BeamMaterial material, double lengthM, Models models) {
+    double d = models.values().flutedDiameterRatio * tool.diameterM();
+    double volume = Math.PI / 4 * d * d * tool.overallLengthM();
+    BeamMaterial ofItsMass =
+        new BeamMaterial(material.youngPa(), material.poisson(), tool.massKg() / volume);
+    return BeamSegment.cylinder(lengthM, d, ofItsMass);
   }
 }

@@ -62,6 +62,14 @@ final class Values {
   final double lockGrooveEngagedShare;
   final double backStopScrewRatio;
   final Quantiles backStopStressPa;
+  final double chamferContactShare;
+  final double screwHeadBearingRatio;
+  final double inclinedFlatSlopeRad;
+  final Quantiles tenonShearStressPa;
+  final Quantiles tenonBearingStressPa;
+  final Quantiles arborFaceFriction;
+  final double screwThreadFriction;
+
   final double nutFriction;
   final double coneFriction;
   final ToolLifeLoss toolLifeLoss;
@@ -133,6 +141,13 @@ final class Values {
     this.compensationRunoutLeftShare = data.practice("compensationRunoutLeftShare");
     this.boringSettingLeftShare = data.practice("boringSettingLeftShare");
     this.singlePointUnbalanceM = data.practice("singlePointUnbalanceM");
+    this.chamferContactShare = data.practice("chamferContactShare");
+    this.screwHeadBearingRatio = data.practice("screwHeadBearingRatio");
+    this.inclinedFlatSlopeRad = data.practice("inclinedFlatSlopeRad");
+    this.tenonShearStressPa = Models.quantiles(data.practiceRow("tenonShearStressPa").value());
+    this.tenonBearingStressPa = Models.quantiles(data.practiceRow("tenonBearingStressPa").value());
+    this.arborFaceFriction = frictionSpread(data, "arbor-face");
+    this.screwThreadFriction = friction(data, "screw-thread");
     this.nutFriction = friction(data, "nut-thread");
     this.coneFriction = friction(data, "collet-cone-new");
     this.toolLifeLoss =
@@ -152,10 +167,14 @@ final class Values {
   }
 
   private static double friction(ReferenceData data, String id) {
+    return frictionSpread(data, id).median();
+  }
+
+  private static Quantiles frictionSpread(ReferenceData data, String id) {
     Friction row = data.frictions().get(id);
     if (row == null) {
       throw new IllegalStateException("no friction '" + id + "' in the tables");
     }
-    return row.coefficient().median();
+    return Models.quantiles(row.coefficient());
   }
 }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.StockRefs;
-import org.gaugeline.assessment.JobContext;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.Material;
@@ -25,26 +24,27 @@ import org.jspecify.annotations.Nullable;
  * here.
  */
 final class CatalogueFaults {
-  private static final WordIndex<OperationKind> OPERATIONS = WordIndex.of(OperationKind.values());
-
   private final ReferenceData data;
   private final MaterialIndex materials;
   private final Set<String> interfaceIds;
   private final StockRefs holders;
+  private final MillFaults mills;
 
   CatalogueFaults(ReferenceData data, HolderCatalogue holders) {
     this.data = data;
     this.materials = MaterialIndex.of(data.materials().values());
     this.interfaceIds = data.interfaces().keySet();
     this.holders = new StockRefs(holders);
+    this.mills = new MillFaults(data);
   }
 
   List<Fault> find(WireIntent wire) {
     List<Fault> faults = new ArrayList<>();
     workpiece(orElse(wire.workpiece(), WireIntent.Workpiece.NONE), faults);
     WireIntent.Operation operation = orElse(wire.operation(), WireIntent.Operation.NONE);
-    operation(operation.kind(), faults);
-    pitch(operation, orElse(wire.tool(), WireIntent.Tool.NONE), faults);
+    WireIntent.Tool tool = orElse(wire.tool(), WireIntent.Tool.NONE);
+    pitch(operation, tool, faults);
+    mills.find(operation, orElse(wire.feature(), WireIntent.Feature.NONE), tool, faults);
     String spindle = orElse(wire.machine(), WireIntent.Machine.NONE).interface_();
     spindleEnd("/machine/interface", spindle, faults);
     stock(orEmpty(orElse(wire.shop(), WireIntent.Shop.NONE).stock()), faults);
@@ -117,21 +117,6 @@ final class CatalogueFaults {
             + SchemaFaults.plain(material.maxHardnessHb())
             + " HB. Maybe another state was meant, or another hardness scale.",
         parameters);
-  }
-
-  private static void operation(@Nullable String kind, List<Fault> faults) {
-    OperationKind known = OPERATIONS.find(kind);
-    if (known != null && !JobContext.covers(known)) {
-      faults.add(
-          new Fault(
-              "/operation/kind",
-              "operation-not-covered",
-              "kind ("
-                  + known.id()
-                  + ") is read, but not computed in this version. GET /v1/catalogue/operations"
-                  + " lists what is.",
-              Map.of("actual", known.id())));
-    }
   }
 
   /** A thread needs a pitch; the tables complete that of the coarse series. */

@@ -35,6 +35,7 @@ final class Contradictions {
     found.cutAndTool(operation, tool);
     HoleContradictions.find(operation, tool, found.faults);
     found.tool(tool);
+    BoreContradictions.find(operation, tool, found.faults);
     WireIntent.Feature feature = orElse(wire.feature(), WireIntent.Feature.NONE);
     found.feature(feature, tool);
     if (!"face-milling".equals(operation.kind())) {

@@ -97,7 +97,8 @@ final class IntentReader {
         TAPPING_MODES.find(o.tapping()),
         HOLE_ENDS.find(o.hole()),
         o.minutesPerPart(),
-        o.partsPerYear());
+        o.partsPerYear(),
+        si(o.rampAngleDeg(), DEG));
   }
 
   private static Intent.Feature feature(WireIntent.Feature f) {
@@ -145,7 +146,9 @@ final class IntentReader {
         si(t.pointAngleDeg(), DEG),
         si(t.maxSpindleSpeedRpm(), RPM),
         t.price(),
-        t.lifeMinutes());
+        t.lifeMinutes(),
+        si(t.cutterBodyLengthMm(), MM),
+        t.massKg());
   }
 
   private static Intent.Machine machine(WireIntent.Machine m) {

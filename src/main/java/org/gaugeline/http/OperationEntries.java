@@ -9,29 +9,13 @@ final class OperationEntries {
   static void write(JsonBytes json, OperationKind kind) {
     json.text("id", kind.id());
     json.text("name", name(kind));
-    json.flag("computed", isComputed(kind));
+    json.flag("computed", true);
     json.text("note", note(kind));
   }
 
   private static String name(OperationKind kind) {
     String words = kind.id().replace('-', ' ');
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private static boolean isComputed(OperationKind kind) {
-    return switch (kind) {
-      case SIDE_MILLING,
-          SLOTTING,
-          FACE_MILLING,
-          HIGH_EFFICIENCY_MILLING,
-          PROFILING,
-          DRILLING,
-          REAMING,
-          BORING,
-          TAPPING ->
-          true;
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING -> false;
-    };
   }
 
   private static String note(OperationKind kind) {
@@ -52,8 +36,18 @@ final class OperationEntries {
           "Torque of cut and form taps with a jammed chip, axial error of synchronisation, square or"
               + " friction, reach and speed. Spindle acceleration at the reversal and the size of the"
               + " thread are not computed.";
-      case PLUNGE_MILLING, RAMPING, CHAMFERING, THREAD_MILLING ->
-          "Read and checked; its loads are not computed in this version.";
+      case PLUNGE_MILLING ->
+          "Torque, push and side force of the end edges in a straight step, grip, accuracy, reach and"
+              + " speed. Overlap with the plunge beside it is left out, which overstates.";
+      case RAMPING ->
+          "Loads of rim and end edges at the deepest point of a pass, straight or in a helix, grip,"
+              + " accuracy, reach and speed. Rubbing of a centre without edges is not computed.";
+      case CHAMFERING ->
+          "Loads of the cone on a straight edge, grip, accuracy, reach and speed. A curved edge is"
+              + " not computed.";
+      case THREAD_MILLING ->
+          "Loads of the full 60° profile of an internal thread in one pass, grip, accuracy, reach and"
+              + " speed. External threads and other profiles are not computed.";
     };
   }
 }

@@ -77,7 +77,11 @@ final class ResolvedWriter {
       positive(json, "feedPerToothMm", MM.fromSi(o.feedPerToothM()));
     }
     json.number("preDrilledDiameterMm", o.preDrilledDiameterM(), MM);
-    sent(json, "rampAngleDeg", asked.rampAngleDeg());
+    if (o.rampAngleRad() > 0) {
+      json.number("rampAngleDeg", o.rampAngleRad(), DEG);
+    } else {
+      sent(json, "rampAngleDeg", asked.rampAngleDeg());
+    }
     json.word("coolant", o.coolant().id());
     json.word("direction", o.direction().id());
     sent(json, "tapping", taps ? o.tapping().id() : asked.tapping());
@@ -121,19 +125,27 @@ final class ResolvedWriter {
     positive(json, "fluteLengthMm", MM.fromSi(t.fluteLengthM()));
     positive(json, "neckDiameterMm", MM.fromSi(t.neckDiameterM()));
     positive(json, "neckLengthMm", MM.fromSi(t.neckLengthM()));
-    json.number("overallLengthMm", t.overallLengthM(), MM);
+    if (!t.bored()) {
+      json.number("overallLengthMm", t.overallLengthM(), MM);
+    }
     json.word("substrate", t.substrate().id());
     json.object("shank");
     json.number("diameterMm", t.shankDiameterM(), MM);
     json.word("form", t.shankForm().id());
-    json.text("tolerance", t.shankTolerance());
+    if (!t.shankTolerance().isEmpty()) {
+      json.text("tolerance", t.shankTolerance());
+    }
     json.endObject();
     positive(json, "pitchMm", MM.fromSi(t.pitchM()));
     positive(json, "pointAngleDeg", DEG.fromSi(t.pointAngleRad()));
     positive(json, "leadAngleDeg", DEG.fromSi(t.leadAngleRad()));
     sent(json, "tapForm", t.kind() == ToolKind.TAP ? t.tapForm().id() : asked.tapForm());
-    sent(json, "cutterBodyLengthMm", asked.cutterBodyLengthMm());
-    sent(json, "massKg", asked.massKg());
+    if (t.bored()) {
+      json.number("cutterBodyLengthMm", t.overallLengthM(), MM);
+    } else {
+      sent(json, "cutterBodyLengthMm", asked.cutterBodyLengthMm());
+    }
+    json.number("massKg", t.massKg());
     json.number("maxSpindleSpeedRpm", t.maxSpindleSpeedRadPerS(), RPM);
     json.flag("throughCoolant", t.throughCoolant());
     Boolean exchangeable = asked.exchangeableHead();

@@ -58,7 +58,8 @@ public record Intent(
       @Nullable TappingMode tapping,
       @Nullable HoleEnd hole,
       @Nullable Double minutesPerPart,
-      @Nullable Double partsPerYear) {}
+      @Nullable Double partsPerYear,
+      @Nullable Double rampAngleRad) {}
 
   /** What the tool reaches into and how exact the result must be. */
   public record Feature(
@@ -101,7 +102,9 @@ public record Intent(
       @Nullable Double pointAngleRad,
       @Nullable Double maxSpindleSpeedRadPerS,
       @Nullable Double price,
-      @Nullable Double lifeMinutes) {}
+      @Nullable Double lifeMinutes,
+      @Nullable Double cutterBodyLengthM,
+      @Nullable Double massKg) {}
 
   /** The machine tool. */
   public record Machine(

@@ -68,6 +68,7 @@ public record Job(
    * @param feedPerToothM per tooth (per lip for drills); a tap's lands share its pitch
    * @param tapping how spindle and feed are coupled; of use in tapping only
    * @param hole whether the hole has a bottom; of use in tapping only
+   * @param rampAngleRad angle at which a ramp goes down; 0 for other operations
    */
   public record Operation(
       OperationKind kind,
@@ -83,7 +84,8 @@ public record Job(
       TappingMode tapping,
       HoleEnd hole,
       double minutesPerPart,
-      double partsPerYear) {
+      double partsPerYear,
+      double rampAngleRad) {
 
     /** The same cut at another spindle speed, with the same feed per tooth. */
     public Operation atSpeed(double spindleSpeed, double toolDiameterM) {
@@ -101,7 +103,8 @@ public record Job(
           tapping,
           hole,
           minutesPerPart,
-          partsPerYear);
+          partsPerYear,
+          rampAngleRad);
     }
   }
 
@@ -123,12 +126,15 @@ public record Job(
       List<Intent.Obstruction> obstructions) {}
 
   /**
-   * The cutting tool.
+   * The cutting tool. One with a bore has no shank: its overall length is that of its body, {@code
+   * shankDiameterM} its bore.
    *
-   * @param pitchM pitch of the thread that a tap cuts; NaN for other tools without one given
+   * @param shankTolerance tolerance of the shank; empty for a bore of which none was given
+   * @param pitchM pitch of the thread NaN for tools without one
    * @param tapForm how a tap makes its thread; of use for taps only
    * @param maxSpindleSpeedRadPerS marked limit; +∞ where none is known
    * @param price price of a new edge or tool
+   * @param massKg mass; NaN where it follows from the tool's shape
    */
   public record Tool(
       ToolKind kind,
@@ -154,7 +160,14 @@ public record Job(
       double pointAngleRad,
       double maxSpindleSpeedRadPerS,
       double price,
-      double lifeMinutes) {}
+      double lifeMinutes,
+      double massKg) {
+
+    /** Whether it is screwed onto an arbor instead of being held by a shank. */
+    public boolean bored() {
+      return shankForm == ShankForm.PILOT_BORE;
+    }
+  }
 
   /**
    * The machine tool.

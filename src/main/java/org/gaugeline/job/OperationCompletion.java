@@ -11,6 +11,7 @@ import org.gaugeline.reference.Stage;
 import org.gaugeline.reference.StartingValue;
 import org.gaugeline.reference.StartingValue.ToolClass;
 import org.gaugeline.reference.Substrate;
+import org.gaugeline.reference.ToolKind;
 
 /** Completes the cut and the feature from starting values and practice. */
 public final class OperationCompletion {
@@ -39,24 +40,17 @@ public final class OperationCompletion {
             usualStage(intent, data),
             "usual-for-operation",
             "cutting-practice");
-    double radial =
-        isHole(kind)
-            ? 0
-            : assumptions.given(
-                asked.radialDepthM(),
-                "/operation/radialDepthMm",
-                tool.diameterM() * depthRatio("radial", kind, stage),
+    double ramp =
+        kind == OperationKind.RAMPING
+            ? assumptions.given(
+                asked.rampAngleRad(),
+                "/operation/rampAngleDeg",
+                data.practice("defaultRampAngleRad"),
                 "usual-for-operation",
-                "cutting-practice");
-    double axial =
-        isHole(kind)
-            ? 0
-            : assumptions.given(
-                asked.axialDepthM(),
-                "/operation/axialDepthMm",
-                Math.min(tool.diameterM() * depthRatio("axial", kind, stage), tool.fluteLengthM()),
-                "usual-for-operation",
-                "cutting-practice");
+                data.practiceRow("defaultRampAngleRad").sourceKey())
+            : 0;
+    double axial = isHole(kind) ? 0 : axialM(intent, stage, tool, ramp, assumptions);
+    double radial = isHole(kind) ? 0 : radialM(asked, stage, tool, axial, assumptions);
     StartingValue start = start(workpiece, tool);
     double speed = spindleSpeed(asked, workpiece, tool, machine, start, assumptions);
     return new Job.Operation(
@@ -92,7 +86,51 @@ public final class OperationCompletion {
             "/operation/partsPerYear",
             data.practice("defaultPartsPerYear"),
             "practice-value",
-            data.practiceRow("defaultPartsPerYear").sourceKey()));
+            data.practiceRow("defaultPartsPerYear").sourceKey()),
+        ramp);
+  }
+
+  /** A ramp that circles goes down by π·(hole − cutter)·tan(angle) a turn. */
+  private double axialM(
+      Intent intent, Stage stage, Job.Tool tool, double rampRad, Assumptions assumptions) {
+    Intent.Operation asked = intent.operation();
+    OperationKind kind = asked.kind();
+    double flute = tool.fluteLengthM();
+    double usual = Math.min(tool.diameterM() * depthRatio("axial", kind, stage), flute);
+    String reason = "usual-for-operation";
+    Double hole = intent.feature().nominalSizeM();
+    Double width = asked.radialDepthM();
+    if (tool.kind() == ToolKind.DISC_CUTTER) {
+      usual = flute;
+      reason = "width-of-cutter";
+    } else if (kind == OperationKind.RAMPING && hole != null && hole > tool.diameterM()) {
+      usual = Math.min(flute, Math.PI * (hole - tool.diameterM()) * Math.tan(rampRad));
+      reason = "turn-of-ramp";
+    } else if (kind == OperationKind.CHAMFERING && width != null) {
+      usual = width / Math.tan(tool.pointAngleRad() / 2);
+      reason = "cone-of-tool";
+    }
+    return assumptions.given(
+        asked.axialDepthM(), "/operation/axialDepthMm", usual, reason, "cutting-practice");
+  }
+
+  private double radialM(
+      Intent.Operation asked, Stage stage, Job.Tool tool, double axialM, Assumptions assumptions) {
+    OperationKind kind = asked.kind();
+    double usual = tool.diameterM() * depthRatio("radial", kind, stage);
+    String reason = "usual-for-operation";
+    if (kind == OperationKind.CHAMFERING) {
+      usual = axialM * Math.tan(tool.pointAngleRad() / 2);
+      reason = "cone-of-tool";
+    } else if (kind == OperationKind.THREAD_MILLING) {
+      usual = ThreadCompletion.depthM(tool.pitchM());
+      reason = "usual-for-thread";
+    } else if (tool.kind() == ToolKind.DISC_CUTTER) {
+      usual = tool.diameterM() * data.practice("discRadialDepthPerDiameter");
+      reason = "usual-for-tool";
+    }
+    return assumptions.given(
+        asked.radialDepthM(), "/operation/radialDepthMm", usual, reason, "cutting-practice");
   }
 
   Job.Feature feature(
@@ -113,14 +151,19 @@ public final class OperationCompletion {
             hole ? "usual-for-operation" : "depth-of-cut",
             "accuracy-practice");
     String clearance = "wallClearance" + pascal(operation.stage().id()) + "M";
+    boolean thread = operation.kind() == OperationKind.THREAD_MILLING;
+    boolean ownWidth = operation.kind() == OperationKind.SLOTTING;
+    boolean disc = tool.kind() == ToolKind.DISC_CUTTER;
     double nominal =
         assumptions.given(
             asked.nominalSizeM(),
             "/feature/nominalSizeMm",
-            hole || operation.kind() == OperationKind.SLOTTING
-                ? tool.diameterM()
-                : data.practice("defaultNominalSizeM"),
-            hole ? "tool-diameter" : "practice-value",
+            thread
+                ? ThreadCompletion.nominalM(tool, data)
+                : ownWidth && disc
+                    ? operation.axialDepthM()
+                    : hole || ownWidth ? tool.diameterM() : data.practice("defaultNominalSizeM"),
+            thread ? "usual-for-thread" : hole ? "tool-diameter" : "practice-value",
             "accuracy-practice");
     return new Job.Feature(
         depth,
@@ -228,6 +271,9 @@ public final class OperationCompletion {
     feed = Math.max(start.minFeedM(), Math.min(start.maxFeedM(), feed));
     if (kind == OperationKind.DRILLING || kind == OperationKind.BORING) {
       feed /= tool.teeth();
+    }
+    if (kind == OperationKind.THREAD_MILLING) {
+      feed *= data.practice("threadMillFeedShare");
     }
     if (kind == OperationKind.HIGH_EFFICIENCY_MILLING && radial < tool.diameterM() / 2) {
       double ratio = radial / tool.diameterM();

@@ -1,6 +1,7 @@
 package org.gaugeline.job;
 
 import org.gaugeline.reference.Hand;
+import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.ShankSize;
@@ -17,14 +18,19 @@ final class ToolCompletion {
 
   private final ReferenceData data;
   private final HoleTools holeTools;
+  private final BoredCutters bored;
 
   ToolCompletion(ReferenceData data) {
     this.data = data;
     this.holeTools = new HoleTools(data);
+    this.bored = new BoredCutters(data);
   }
 
   Job.Tool complete(Intent intent, Assumptions assumptions) {
     Intent.Tool asked = intent.tool();
+    if (BoredCutters.isBored(asked.kind(), asked.shankForm())) {
+      return bored.complete(intent, assumptions);
+    }
     double diameter = asked.diameterM();
     boolean isTap = asked.kind() == ToolKind.TAP;
     boolean isBar = asked.kind() == ToolKind.BORING_TOOL;
@@ -70,11 +76,7 @@ final class ToolCompletion {
             tap != null ? STANDARD_TAP : isBar ? "bar-for-the-depth" : "neck-plus-standard-shank",
             tap == null ? size.sourceKey() : tap.sourceKey());
     Hand hand = asked.hand() == null ? Hand.RIGHT : asked.hand();
-    String solidId = substrate.id();
-    Solid solid = data.solids().get(solidId);
-    if (solid == null) {
-      throw new IllegalStateException("no solid '" + solidId + "' in the tables");
-    }
+    Solid solid = solid(substrate, data);
     return new Job.Tool(
         asked.kind(),
         diameter,
@@ -107,14 +109,11 @@ final class ToolCompletion {
             tap == null ? "h6" : "h9",
             tap == null ? "standard-shank" : STANDARD_TAP,
             tap == null ? size.sourceKey() : tap.sourceKey()),
-        HoleTools.pitch(intent, tap, assumptions),
+        pitchM(intent, data, assumptions),
         HoleTools.tapForm(asked, assumptions),
         asked.throughCoolant() != null && asked.throughCoolant(),
         asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
-        asked.pointAngleRad() == null
-            ? data.practice(
-                substrate == Substrate.HSS ? "defaultPointAngleHssRad" : "defaultPointAngleRad")
-            : asked.pointAngleRad(),
+        pointAngleRad(intent, substrate, data),
         asked.maxSpindleSpeedRadPerS() == null
             ? Double.POSITIVE_INFINITY
             : asked.maxSpindleSpeedRadPerS(),
@@ -124,7 +123,44 @@ final class ToolCompletion {
             "/tool/lifeMinutes",
             usualLifeMinutes(asked.kind()),
             "practice-value",
-            data.practiceRow("usualLifeS").sourceKey()));
+            data.practiceRow("usualLifeS").sourceKey()),
+        asked.massKg() == null ? Double.NaN : asked.massKg());
+  }
+
+  static double pitchM(Intent intent, ReferenceData data, Assumptions assumptions) {
+    if (intent.operation().kind() == OperationKind.THREAD_MILLING) {
+      return ThreadCompletion.pitchM(intent, data, assumptions);
+    }
+    boolean tap = intent.tool().kind() == ToolKind.TAP;
+    TapSize size = tap ? data.tapSize(intent.tool().diameterM()) : null;
+    return HoleTools.pitch(intent, size, assumptions);
+  }
+
+  static Solid solid(Substrate substrate, ReferenceData data) {
+    Solid solid = data.solids().get(substrate.id());
+    if (solid == null) {
+      throw new IllegalStateException("no solid '" + substrate.id() + "' in the tables");
+    }
+    return solid;
+  }
+
+  /**
+   * The point of a drill, or the cone of a chamfer: the chamfer's own where both legs are given.
+   */
+  static double pointAngleRad(Intent intent, Substrate substrate, ReferenceData data) {
+    Double given = intent.tool().pointAngleRad();
+    if (given != null) {
+      return given;
+    }
+    if (intent.operation().kind() != OperationKind.CHAMFERING) {
+      return data.practice(
+          substrate == Substrate.HSS ? "defaultPointAngleHssRad" : "defaultPointAngleRad");
+    }
+    Double height = intent.operation().axialDepthM();
+    Double width = intent.operation().radialDepthM();
+    return height == null || width == null
+        ? data.practice("defaultChamferAngleRad")
+        : 2 * Math.atan(width / height);
   }
 
   private double flute(
@@ -199,7 +235,7 @@ final class ToolCompletion {
     return kind == ToolKind.DRILL || kind == ToolKind.REAMER || kind == ToolKind.TAP;
   }
 
-  private static int usualTeeth(ToolKind kind, double diameterM, ReferenceData data) {
+  static int usualTeeth(ToolKind kind, double diameterM, ReferenceData data) {
     return switch (kind) {
       case END_MILL, BULL_NOSE_END_MILL, CHAMFER_MILL, THREAD_MILL -> 4;
       case BALL_END_MILL, DRILL -> 2;
@@ -213,7 +249,7 @@ final class ToolCompletion {
     };
   }
 
-  private double usualHelix(ToolKind kind) {
+  double usualHelix(ToolKind kind) {
     return switch (kind) {
       case END_MILL, BULL_NOSE_END_MILL, BALL_END_MILL -> data.practice("defaultHelixRad");
       case DRILL -> data.practice("defaultDrillHelixRad");

@@ -6,7 +6,9 @@ public enum GripModel implements Word {
   PRESSURE("pressure"),
   COLLET("collet"),
   SIDE_LOCK("side-lock"),
+  INCLINED_SIDE_LOCK("inclined-side-lock"),
   ARBOR("arbor"),
+  DISC_ARBOR("disc-arbor"),
   SQUARE_DRIVE("square-drive"),
   FLOATING_COLLET("floating-collet"),
   JAWS("jaws");
@@ -26,7 +28,7 @@ public enum GripModel implements Word {
   public boolean usesCollet() {
     return switch (this) {
       case COLLET, FLOATING_COLLET, SQUARE_DRIVE -> true;
-      case SHRINK, PRESSURE, SIDE_LOCK, ARBOR, JAWS -> false;
+      case SHRINK, PRESSURE, SIDE_LOCK, INCLINED_SIDE_LOCK, ARBOR, DISC_ARBOR, JAWS -> false;
     };
   }
 
@@ -34,7 +36,8 @@ public enum GripModel implements Word {
   public boolean givesWay() {
     return switch (this) {
       case FLOATING_COLLET, SQUARE_DRIVE -> true;
-      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, ARBOR, JAWS -> false;
+      case SHRINK, PRESSURE, COLLET, SIDE_LOCK, INCLINED_SIDE_LOCK, ARBOR, DISC_ARBOR, JAWS ->
+          false;
     };
   }
 }

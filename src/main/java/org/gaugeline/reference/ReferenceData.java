@@ -20,6 +20,7 @@ public record ReferenceData(
     Map<String, ColletSize> colletSizes,
     List<ShankSize> shankSizes,
     List<TapSize> tapSizes,
+    List<ArborSize> arborSizes,
     Map<String, Solid> solids,
     Map<String, Friction> frictions,
     List<StartingValue> startingValues,
@@ -76,6 +77,30 @@ public record ReferenceData(
       }
     }
     return null;
+  }
+
+  /** The arbor whose bore a shell mill of that diameter usually has. */
+  public ArborSize arborOfCutter(double diameterM) {
+    for (ArborSize size : arborSizes) {
+      if (diameterM <= size.maxCutterM()) {
+        return size;
+      }
+    }
+    return arborSizes.get(arborSizes.size() - 1);
+  }
+
+  /** The arbor with that pilot for a cutter of that diameter; null where none is tabled. */
+  public @Nullable ArborSize arborOfBore(double boreM, double diameterM) {
+    ArborSize last = null;
+    for (ArborSize size : arborSizes) {
+      if (Math.abs(size.boreM() - boreM) < 2e-5) {
+        if (diameterM <= size.maxCutterM()) {
+          return size;
+        }
+        last = size;
+      }
+    }
+    return last;
   }
 
   /** Machinability of a group's first material: the stand-in for a material of the caller's own. */

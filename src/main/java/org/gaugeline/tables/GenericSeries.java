@@ -102,6 +102,7 @@ final class GenericSeries {
 
   private static List<ProfileSection> sections(SeriesProjection projection, SeriesSize size) {
     SpindleInterface end = projection.spindleInterface();
+    double channel = Math.max(LEAST_CHANNEL_M, CHANNEL_SHARE_OF_BORE * size.boreM());
     return new BodyShape(
             end.flangeDiameterM(),
             end.flangeFrontM(),
@@ -110,8 +111,8 @@ final class GenericSeries {
             size.noseHalfAngleRad(),
             size.noseLengthM(),
             projection.projectionM(),
-            Math.max(LEAST_CHANNEL_M, CHANNEL_SHARE_OF_BORE * size.boreM()),
-            size.boreM(),
+            channel,
+            size.isArbor() ? channel : size.boreM(),
             deepestM(projection, size))
         .sections();
   }

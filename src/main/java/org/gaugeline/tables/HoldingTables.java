@@ -2,6 +2,7 @@ package org.gaugeline.tables;
 
 import java.util.List;
 import java.util.Map;
+import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.ContactMode;
@@ -133,6 +134,26 @@ final class HoldingTables {
           "overallLengthMm",
           "pitchSourceKey",
           "sourceKey");
+  static final List<String> ARBORS =
+      List.of(
+          "id",
+          "boreMm",
+          "faceDiameterMm",
+          "pilotLengthMm",
+          "tenonWidthMm",
+          "tenonDepthMm",
+          "keyWidthMm",
+          "keyDepthMm",
+          "screwDiameterMm",
+          "screwPitchMm",
+          "screws",
+          "boltCircleMm",
+          "screwTorqueP05Nm",
+          "screwTorqueNm",
+          "screwTorqueP95Nm",
+          "maxCutterMm",
+          "bodyLengthMm",
+          "sourceKey");
 
   private HoldingTables() {}
 
@@ -234,6 +255,26 @@ final class HoldingTables {
         row.positiveSi("squareLengthMm"),
         row.positiveSi("overallLengthMm"),
         row.source("pitchSourceKey", sources),
+        row.source(sources));
+  }
+
+  static ArborSize arbor(Row row, Map<String, Source> sources) {
+    return new ArborSize(
+        row.text("id"),
+        row.positiveSi("boreMm"),
+        row.positiveSi("faceDiameterMm"),
+        row.positiveSi("pilotLengthMm"),
+        row.positiveSi("tenonWidthMm"),
+        row.positiveSi("tenonDepthMm"),
+        row.positiveSi("keyWidthMm"),
+        row.positiveSi("keyDepthMm"),
+        row.positiveSi("screwDiameterMm"),
+        row.positiveSi("screwPitchMm"),
+        row.integer("screws"),
+        row.si("boltCircleMm"),
+        row.spread("screwTorque", "Nm"),
+        row.positiveSi("maxCutterMm"),
+        row.positiveSi("bodyLengthMm"),
         row.source(sources));
   }
 }

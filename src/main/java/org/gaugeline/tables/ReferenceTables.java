@@ -32,6 +32,7 @@ public final class ReferenceTables {
           "er-collets.csv",
           "shanks.csv",
           "tap-sizes.csv",
+          "arbors.csv",
           "solids.csv",
           "frictions.csv",
           "starting-values.csv",
@@ -93,6 +94,8 @@ public final class ReferenceTables {
             index("shanks.csv", HoldingTables.SHANKS, HoldingTables::shank, s -> s.id()).values()),
         List.copyOf(
             index("tap-sizes.csv", HoldingTables.TAPS, HoldingTables::tap, t -> t.id()).values()),
+        List.copyOf(
+            index("arbors.csv", HoldingTables.ARBORS, HoldingTables::arbor, a -> a.id()).values()),
         index("solids.csv", WorkpieceTables.SOLIDS, WorkpieceTables::solid, s -> s.id()),
         index("frictions.csv", WorkpieceTables.FRICTIONS, WorkpieceTables::friction, f -> f.id()),
         list("starting-values.csv", CuttingTables.STARTING, CuttingTables::startingValue),

@@ -13,6 +13,7 @@ import org.gaugeline.reference.SpindleInterface;
  * @param maxBoreM largest bore made
  * @param maxNoseDiameterM largest nose that the flange carries
  * @param priceFactor multiplier on the guide price
+ * @param longestArborM longest projection in which arbors are made
  */
 record SeriesProjection(
     SpindleInterface spindleInterface,
@@ -20,7 +21,8 @@ record SeriesProjection(
     double minBoreM,
     double maxBoreM,
     double maxNoseDiameterM,
-    double priceFactor) {
+    double priceFactor,
+    double longestArborM) {
   static final List<String> COLUMNS =
       List.of(
           "interfaceId",
@@ -44,15 +46,20 @@ record SeriesProjection(
         row.positiveSi("minBoreMm"),
         row.positiveSi("maxBoreMm"),
         row.positiveSi("maxNoseDiameterMm"),
-        row.positiveSi("priceFactor"));
+        row.positiveSi("priceFactor"),
+        data.practice("arborLongestProjectionM"));
   }
 
   /** Whether a body of that size makes sense here: bore, nose and insertion fit. */
   boolean suits(SeriesSize size) {
+    boolean nose = size.noseDiameterM() <= maxNoseDiameterM + 1e-9;
+    if (size.isArbor()) {
+      return nose && projectionM <= longestArborM + 1e-9 && size.minInsertionM() <= deepestM();
+    }
     boolean bore =
         size.boreM() >= minBoreM - 1e-9
             && (size.collet() != null || size.boreM() <= maxBoreM + 1e-9)
-            && size.noseDiameterM() <= maxNoseDiameterM + 1e-9;
+            && nose;
     boolean unit = !size.inch() || spindleInterface.id().startsWith("CAT");
     return bore && unit && size.minInsertionM() <= deepestM();
   }

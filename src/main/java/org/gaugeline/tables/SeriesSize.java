@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
 
@@ -67,6 +68,11 @@ record SeriesSize(
         row.positiveSi("maxInsertionMm"),
         row.si("priceEur"),
         row.source(data.sources()));
+  }
+
+  /** Whether it carries cutters with a bore: its own bore is then that of the cutter, a pilot. */
+  boolean isArbor() {
+    return family.gripModel() == GripModel.ARBOR || family.gripModel() == GripModel.DISC_ARBOR;
   }
 
   /** Family, form and size as catalogue ids write them. */

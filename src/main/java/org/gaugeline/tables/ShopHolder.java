@@ -6,6 +6,7 @@ import java.util.Set;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.assembly.Ratings;
+import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.ContactMode;
@@ -65,9 +66,12 @@ record ShopHolder(HolderBody body, int count) {
     ColletSize collet = row.has("colletSize") ? row.refer("colletSize", data.colletSizes()) : null;
     double bore = bore(row, family, collet);
     double projection = row.positiveSi("projectionMm");
+    GripModel model = family.gripModel();
+    boolean setByFlat = model == GripModel.SIDE_LOCK || model == GripModel.INCLINED_SIDE_LOCK;
+    boolean pilot = model == GripModel.ARBOR || model == GripModel.DISC_ARBOR;
     double standardMin =
-        standardInsertion(bore, collet, data, family.gripModel() == GripModel.SIDE_LOCK);
-    double standardMax = standardInsertion(bore, collet, data, true);
+        pilot ? pilotM(bore, data) : standardInsertion(bore, collet, data, setByFlat);
+    double standardMax = pilot ? standardMin : standardInsertion(bore, collet, data, true);
     double min = row.has("minInsertionMm") ? row.positiveSi("minInsertionMm") : standardMin;
     double max =
         row.has("maxInsertionMm")
@@ -122,6 +126,12 @@ record ShopHolder(HolderBody body, int count) {
       throw row.fault("count must be ≥ 0, was " + count);
     }
     return count;
+  }
+
+  /** Length of an arbor's pilot; of a bore that no table has, as long as it is wide. */
+  private static double pilotM(double bore, ReferenceData data) {
+    ArborSize size = data.arborOfBore(bore, 0);
+    return size == null ? bore : size.pilotLengthM();
   }
 
   /** The screw of a side-lock must meet the flat, so there the least is the deepest. */

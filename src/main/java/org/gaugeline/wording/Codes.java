@@ -31,9 +31,9 @@ public final class Codes {
   /** Why a clamping family has no candidate. */
   public static final List<String> ABSENCES =
       List.of(
-          "grip-not-computed",
           "excluded-by-shop",
           "shank-form",
+          "other-cutter",
           "needs-shrink-unit",
           "not-in-stock",
           "no-bore-for-shank",
@@ -66,7 +66,10 @@ public final class Codes {
           "float-takes-runout",
           "float-follows-bore",
           "long-bar",
-          "single-point-unbalance");
+          "single-point-unbalance",
+          "steep-ramp",
+          "thread-gauge",
+          "disc-on-spacers");
 
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
@@ -87,7 +90,9 @@ public final class Codes {
           "tighten-screw-on-flat",
           "seat-square",
           "clamp-as-marked",
-          "mount-as-marked",
+          "draw-against-stop",
+          "seat-on-arbor",
+          "tighten-arbor-screw",
           "set-stick-out",
           "check-insertion",
           "check-float",
@@ -129,7 +134,12 @@ public final class Codes {
           "feed-is-pitch",
           "tap-drill",
           "bore-less-depth",
-          "bar-for-the-depth");
+          "bar-for-the-depth",
+          "bore-of-cutter",
+          "width-of-cutter",
+          "turn-of-ramp",
+          "cone-of-tool",
+          "usual-for-thread");
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
@@ -143,6 +153,7 @@ public final class Codes {
   private static final List<String> LIMITS_ONLY =
       List.of(
           "flute-length",
+          "cutter-body-length",
           "feed-range",
           "thread-pitch",
           "assumed-feature-depth",

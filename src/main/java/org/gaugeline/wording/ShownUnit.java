@@ -59,6 +59,7 @@ record ShownUnit(String label, double perSi, int digits) {
       case TEMPERATURE_RISE -> inch ? FAHRENHEIT : of(UnitSuffix.K, FEW);
       // a balance grade is the same word in both systems
       case BALANCE_GRADE -> new ShownUnit("", UnitSuffix.MM_PER_S.fromSi(1), FEW);
+      case ANGLE -> DEGREE;
       case RATIO, COUNT, MONEY -> BARE;
     };
   }

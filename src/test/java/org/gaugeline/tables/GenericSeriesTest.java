@@ -3,6 +3,7 @@ package org.gaugeline.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -10,6 +11,7 @@ import java.util.TreeSet;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.GripModel;
 import org.gaugeline.reference.ReferenceData;
@@ -25,7 +27,7 @@ class GenericSeriesTest {
 
   @Test
   void everyInterfaceHasBodiesOfTheCoveredFamilies() {
-    assertThat(BODIES).hasSizeBetween(5_000, 12_000);
+    assertThat(BODIES).hasSizeBetween(5_000, 14_000);
     CATALOGUE
         .byInterface()
         .forEach(
@@ -39,12 +41,15 @@ class GenericSeriesTest {
     BODIES.values().forEach(body -> families.add(body.family().id()));
     assertThat(families)
         .containsExactly(
+            "disc-arbor",
             "drill-chuck",
             "er-collet",
             "floating-reamer-holder",
             "high-torque-hydraulic",
             "hydraulic",
+            "inclined-side-lock",
             "milling-chuck",
+            "shell-mill-arbor",
             "shrink-fit",
             "side-lock",
             "tapping-chuck");
@@ -74,17 +79,40 @@ class GenericSeriesTest {
   @Test
   void fixedBoresAreStandardShanksWithTheirInsertion() {
     for (HolderBody body : BODIES.values()) {
-      if (body.colletSize() == null && body.family().gripModel() != GripModel.JAWS) {
+      boolean fixed = body.colletSize() == null && body.family().gripModel() != GripModel.JAWS;
+      if (fixed && !isArbor(body)) {
         ShankSize shank =
             DATA.shankSizes().stream()
                 .filter(s -> body.takes(s.diameterM()))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(body.ref() + " fits no standard shank"));
         double least =
-            body.family().id().equals("side-lock") ? shank.lengthM() : shank.minInsertionM();
+            body.family().id().endsWith("side-lock") ? shank.lengthM() : shank.minInsertionM();
         assertThat(body.minInsertionM()).as(body.ref()).isCloseTo(least, within(1e-9));
       }
     }
+  }
+
+  @Test
+  void arborsAreShortAndCarryStandardBores() {
+    List<HolderBody> arbors = BODIES.values().stream().filter(GenericSeriesTest::isArbor).toList();
+    assertThat(arbors).hasSizeGreaterThan(500);
+    assertThat(arbors)
+        .allSatisfy(
+            body -> {
+              ArborSize size = DATA.arborOfBore(body.boreM(), 0);
+              assertThat(size).as(body.ref()).isNotNull();
+              assertThat(body.minInsertionM())
+                  .as("pilot of %s", body.ref())
+                  .isEqualTo(Objects.requireNonNull(size).pilotLengthM());
+              assertThat(body.projectionM()).as(body.ref()).isLessThanOrEqualTo(0.16);
+              assertThat(nose(body)).as(body.ref()).isGreaterThan(1.5 * body.boreM());
+            });
+  }
+
+  private static boolean isArbor(HolderBody body) {
+    return body.family().gripModel() == GripModel.ARBOR
+        || body.family().gripModel() == GripModel.DISC_ARBOR;
   }
 
   @Test

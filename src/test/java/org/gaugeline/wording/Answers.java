@@ -7,7 +7,6 @@ import org.gaugeline.advice.Advisor;
 import org.gaugeline.advice.RankedAssembly;
 import org.gaugeline.advice.Recommendation;
 import org.gaugeline.assessment.Caution;
-import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Reason;
@@ -40,11 +39,8 @@ final class Answers {
     return answered;
   }
 
-  /** Null where the seeded intent asks what is not covered, or says too little of a holder. */
+  /** Null where the seeded intent says too little of a holder. */
   static @Nullable Recommendation answer(Intent intent) {
-    if (!JobContext.covers(intent.operation().kind())) {
-      return null;
-    }
     try {
       return ADVISOR.recommend(intent);
     } catch (IntentFaultException refused) {

@@ -88,8 +88,7 @@ class EmittedCodesTest {
   /** The generic series has no arbors, and chatter is not weighed yet. */
   @Test
   void everyReasonAndStepThatTheGenericSeriesCanRaiseIsInUse() {
-    assertThat(Codes.STEPS).as("seed %d", SEED).containsAll(STEPS);
-    assertThat(without(Codes.STEPS, STEPS)).as("seed %d", SEED).isSubsetOf("mount-as-marked");
+    assertThat(STEPS).as("seed %d", SEED).containsExactlyInAnyOrderElementsOf(Codes.STEPS);
     assertThat(without(Codes.reasons(), REASONS))
         .as("seed %d", SEED)
         .isSubsetOf("stable-depth-margin", "coupling-bending", "mouth-expansion");

@@ -47,12 +47,15 @@ final class SeededIntents {
     if (kind == OperationKind.TAPPING) {
       diameterM = any(THREADS_MM) * 1e-3;
     }
+    if (tool == ToolKind.DISC_CUTTER || tool == ToolKind.SHELL_MILL) {
+      diameterM = between(40e-3, 125e-3);
+    }
     return new Intent(
         null,
         random.nextBoolean() ? TextUnits.METRIC : TextUnits.INCH,
         workpiece(materials.get(random.nextInt(materials.size()))),
         operation(kind, diameterM),
-        feature(diameterM),
+        feature(kind, diameterM),
         tool(tool, diameterM),
         machine(),
         shop(),
@@ -76,11 +79,11 @@ final class SeededIntents {
       case BORING -> ToolKind.BORING_TOOL;
       case TAPPING -> ToolKind.TAP;
       case THREAD_MILLING -> ToolKind.THREAD_MILL;
-      case FACE_MILLING -> ToolKind.FACE_MILL;
+      case FACE_MILLING -> random.nextBoolean() ? ToolKind.FACE_MILL : ToolKind.SHELL_MILL;
+      case SLOTTING -> random.nextBoolean() ? ToolKind.END_MILL : ToolKind.DISC_CUTTER;
       case CHAMFERING -> ToolKind.CHAMFER_MILL;
       case PROFILING -> ToolKind.BALL_END_MILL;
-      case SIDE_MILLING, SLOTTING, HIGH_EFFICIENCY_MILLING, PLUNGE_MILLING, RAMPING ->
-          ToolKind.END_MILL;
+      case SIDE_MILLING, HIGH_EFFICIENCY_MILLING, PLUNGE_MILLING, RAMPING -> ToolKind.END_MILL;
     };
   }
 
@@ -100,15 +103,19 @@ final class SeededIntents {
         maybe(any(TappingMode.values())),
         maybe(any(HoleEnd.values())),
         maybe(between(0.5, 10)),
-        maybe(between(10, 5000)));
+        maybe(between(10, 5000)),
+        maybe(between(0.01, 0.3)));
   }
 
-  private Intent.Feature feature(double diameterM) {
+  private Intent.Feature feature(OperationKind kind, double diameterM) {
     return new Intent.Feature(
         maybe(diameterM * between(0.5, 12)),
         maybe(between(0, 0.05)),
         maybe(between(1e-4, 2e-3)),
-        maybe(between(5e-3, 0.3)),
+        maybe(
+            kind == OperationKind.THREAD_MILLING
+                ? diameterM * between(1.5, 3)
+                : between(5e-3, 0.3)),
         maybe(random.nextInt(5, 13)),
         maybe(between(5e-6, 2e-4)),
         maybe(between(1e-7, 6e-6)),
@@ -144,7 +151,9 @@ final class SeededIntents {
         null,
         maybe(between(300, 4000)),
         maybe(between(5, 100)),
-        maybe(between(5, 100)));
+        maybe(between(5, 100)),
+        maybe(between(5e-3, 60e-3)),
+        maybe(1e4 * diameterM * diameterM * between(0.002, 0.02)));
   }
 
   private Intent.Machine machine() {

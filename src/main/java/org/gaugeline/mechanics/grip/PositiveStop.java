@@ -5,7 +5,8 @@ package org.gaugeline.mechanics.grip;
  *
  * <p>Elementary strength of materials: nominal stresses spread evenly, several stops share evenly.
  */
-public sealed interface PositiveStop permits SideLock, DriveKey, LockingGroove, SquareDrive {
+public sealed interface PositiveStop
+    permits SideLock, DrawnSideLock, DriveKey, LockingGroove, SquareDrive {
   /**
    * Torque that the stop itself bears, without friction of the fit.
    *
