@@ -52,7 +52,8 @@ public final class Advisor {
     Candidates.Composed composed = candidates.compose(job);
     Map<String, List<Weighed>> weighed = weigh(context, composed);
     Ranking ranking = Ranking.of(context, weighed);
-    return new Explanation(context, data, composed, ranking).recommendation();
+    BreakEven heatUnit = BreakEven.ofHeatUnit(context, ranking, unequipped(context, composed));
+    return new Explanation(context, data, composed, ranking, heatUnit).recommendation();
   }
 
   private Map<String, List<Weighed>> weigh(JobContext context, Candidates.Composed composed) {
@@ -77,6 +78,15 @@ public final class Advisor {
               weighed.put(family, all);
             });
     return weighed;
+  }
+
+  /** What would take part if the shop had a heat unit. */
+  private List<Weighed> unequipped(JobContext context, Candidates.Composed composed) {
+    List<Weighed> heated = new ArrayList<>();
+    for (List<Candidate> of : composed.unequipped().values()) {
+      weigh(context, new Appraiser(context), new Economist(context), of, heated);
+    }
+    return heated;
   }
 
   /** Weighs candidates; says whether one of them is suitable. */

@@ -17,12 +17,13 @@ import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.Substrate;
 import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
 
 /** What a person must know before acting: about the job, and about one assembly. */
 final class Cautions {
   private Cautions() {}
 
-  static List<Caution> ofJob(JobContext context, Ranking ranking) {
+  static List<Caution> ofJob(JobContext context, Ranking ranking, @Nullable BreakEven heatUnit) {
     Job job = context.job();
     List<Caution> cautions = new ArrayList<>();
     if (UnitSuspicion.of(job)) {
@@ -48,6 +49,15 @@ final class Cautions {
     if (ranking.shown().isEmpty()) {
       cautions.add(
           new Caution("nothing-suitable", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+    }
+    if (heatUnit != null) {
+      cautions.add(
+          new Caution(
+              "heat-unit-pays-back",
+              Severity.NOTE,
+              heatUnit.months(),
+              Measure.COUNT,
+              heatUnit.against()));
     }
     cautions.add(
         new Caution("markings-and-manuals-first", Severity.NOTE, Double.NaN, Measure.COUNT, ""));

@@ -11,10 +11,18 @@ import org.gaugeline.reference.ShankForm;
 
 /** What an assembly costs: its price, and the edges that it wears at its runout. */
 final class Economist {
+  private static final double SECONDS_PER_MINUTE = 60;
+  private static final double SECONDS_PER_HOUR = 3600;
+
   private final JobContext context;
   private final double colletPrice;
   private final double lock;
-  private final double toolChangeS;
+  private final boolean exchangeableHead;
+  private final double headChangeS;
+
+  /** Time of a change beside clamping. */
+  private final double fetchAndMeasureS;
+
   private final double holderLifeYears;
 
   Economist(JobContext context) {
@@ -27,7 +35,12 @@ final class Economist {
         context.job().tool().shankForm() == ShankForm.FORM_LOCKED
             ? context.practice("formLockPrice")
             : 0;
-    this.toolChangeS = context.practice("toolChangeS");
+    this.exchangeableHead = context.job().tool().exchangeableHead();
+    this.headChangeS = context.practice("headChangeS");
+    boolean presetter = context.job().shop().presetter();
+    this.fetchAndMeasureS =
+        context.practice("toolFetchS")
+            + context.practice(presetter ? "lengthPresettingS" : "lengthMeasuringS");
     this.holderLifeYears = context.practice("holderLifeYears");
   }
 
@@ -44,11 +57,23 @@ final class Economist {
     double price = holder.price() + extras;
     double purchase = owned ? 0 : candidate.purchase() + extras;
     double life = job.tool().lifeMinutes() * context.toolLifeFactor(appraisal);
-    double change = toolChangeS / 3600 * job.shop().hourlyRate();
-    double edge = job.operation().minutesPerPart() / life * (job.tool().price() + change);
+    double edgesPerPart = job.operation().minutesPerPart() / life;
+    double edge = edgesPerPart * job.tool().price();
+    double change = edgesPerPart * changeS(holder) / SECONDS_PER_HOUR * job.shop().hourlyRate();
     double spread =
         Double.isNaN(purchase) ? 0 : purchase / (job.operation().partsPerYear() * holderLifeYears);
-    return new Economics(price, purchase, owned, edge, spread, edge + spread);
+    return new Economics(
+        price, purchase, owned, edge, change, spread, edge + change + spread, null);
+  }
+
+  /**
+   * Time to change a worn edge: fetch the tool, clamp the new one, measure its length. An
+   * exchangeable head stays in the machine, and its length repeats.
+   */
+  private double changeS(HolderBody holder) {
+    return exchangeableHead
+        ? headChangeS
+        : fetchAndMeasureS + holder.family().changeMinutes() * SECONDS_PER_MINUTE;
   }
 
   /** Collets and locks, which no catalogue row prices. */

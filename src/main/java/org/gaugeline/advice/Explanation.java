@@ -16,6 +16,7 @@ import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ReferenceData;
+import org.jspecify.annotations.Nullable;
 
 /** Turns a ranking into the answer: the shown assemblies in full, and why the others lost. */
 final class Explanation {
@@ -24,14 +25,27 @@ final class Explanation {
   private final Candidates.Composed composed;
   private final Ranking ranking;
   private final LimitSolver limits;
+
+  /** What the shop does now; null where it owns nothing for the job. */
+  private final @Nullable Weighed now;
+
+  /** When a heat unit would pay; null where none is missing or it never does. */
+  private final @Nullable BreakEven heatUnit;
+
   private final IdentityHashMap<Weighed, String> ids = new IdentityHashMap<>();
 
   Explanation(
-      JobContext context, ReferenceData data, Candidates.Composed composed, Ranking ranking) {
+      JobContext context,
+      ReferenceData data,
+      Candidates.Composed composed,
+      Ranking ranking,
+      @Nullable BreakEven heatUnit) {
     this.context = context;
     this.data = data;
     this.composed = composed;
     this.ranking = ranking;
+    this.now = BreakEven.now(ranking);
+    this.heatUnit = heatUnit;
     this.limits = new LimitSolver(context);
   }
 
@@ -73,7 +87,7 @@ final class Explanation {
         context.predicted(weighed.appraisal()),
         limits.solve(weighed.appraisal()),
         SetUp.steps(context, weighed.appraisal()),
-        weighed.economics(),
+        weighed.economics().with(BreakEven.of(context, weighed, now)),
         Reasons.of(weighed.appraisal()),
         Cautions.ofAssembly(context, weighed.appraisal()));
   }
@@ -130,13 +144,22 @@ final class Explanation {
                 Reason reason = Absences.reason(context.job(), family, absence);
                 out.add(
                     new Recommendation.RuledOut(
-                        family, reason, Absences.changes(context.job(), family, absence)));
+                        family,
+                        reason,
+                        Absences.changes(context.job(), family, absence),
+                        equipment(id)));
               }
             });
     return out;
   }
 
+  private Recommendation.@Nullable Equipment equipment(String familyId) {
+    return heatUnit == null || !composed.unequipped().containsKey(familyId)
+        ? null
+        : new Recommendation.Equipment(context.practice("heatUnitPrice"), heatUnit);
+  }
+
   private List<Caution> cautions() {
-    return Cautions.ofJob(context, ranking);
+    return Cautions.ofJob(context, ranking, heatUnit);
   }
 }

@@ -48,8 +48,24 @@ public record Recommendation(
    */
   public record Weighed(int candidates, Map<String, Integer> lostBy) {}
 
-  /** A family that cannot take part, and what would admit it. */
-  public record RuledOut(ClampingFamily family, Reason reason, List<Change> wouldFitIf) {}
+  /**
+   * A family that cannot take part, and what would admit it.
+   *
+   * @param equipment the missing equipment and when it pays; null where that is not the obstacle or
+   *     it never pays on this job
+   */
+  public record RuledOut(
+      ClampingFamily family,
+      Reason reason,
+      List<Change> wouldFitIf,
+      @Nullable Equipment equipment) {}
+
+  /**
+   * Equipment that the shop has not got.
+   *
+   * @param price guide price
+   */
+  public record Equipment(double price, BreakEven breakEven) {}
 
   /**
    * A single change of the request.

@@ -22,6 +22,8 @@ import org.gaugeline.reference.ToolKind;
  * family why it has none.
  */
 public final class Candidates {
+  private static final String NEEDS_SHRINK_UNIT = "needs-shrink-unit";
+
   private final ReferenceData data;
   private final HolderCatalogue catalogue;
   private final InlineBodies inlineBodies;
@@ -50,11 +52,13 @@ public final class Candidates {
    * @param deeper family id to what reaches deeper with more parts; worth weighing only where
    *     nothing simpler will do
    * @param absent family id to why it has none
+   * @param unequipped family id to what fits but needs equipment that the shop has not got
    */
   public record Composed(
       Map<String, List<Candidate>> byFamily,
       Map<String, List<Candidate>> deeper,
-      Map<String, Absence> absent) {}
+      Map<String, Absence> absent,
+      Map<String, List<Candidate>> unequipped) {}
 
   /**
    * Why a family has no candidate.
@@ -82,6 +86,7 @@ public final class Candidates {
     Map<String, List<Candidate>> fitting = fitting(job, owned, inline);
     Map<String, List<Candidate>> reaching = reaching(job, owned);
     Map<String, List<Candidate>> deeper = new LinkedHashMap<>();
+    Map<String, List<Candidate>> unequipped = new LinkedHashMap<>();
     for (ClampingFamily family : data.families().values()) {
       List<String> barred = barred(job, family);
       List<Candidate> of = fitting.getOrDefault(family.id(), List.of());
@@ -94,9 +99,12 @@ public final class Candidates {
       } else {
         boolean single = barred.size() == 1 && !of.isEmpty();
         absent.put(family.id(), new Absence(barred.get(0), single, Double.NaN));
+        if (single && barred.get(0).equals(NEEDS_SHRINK_UNIT)) {
+          unequipped.put(family.id(), of);
+        }
       }
     }
-    return new Composed(byFamily, deeper, absent);
+    return new Composed(byFamily, deeper, absent, unequipped);
   }
 
   private void readStock(Job job, Map<String, Integer> owned, List<Candidate> inline) {
@@ -249,7 +257,7 @@ public final class Candidates {
       barred.add("other-cutter");
     }
     if (family.needsShrinkUnit() && !job.shop().shrinkUnit()) {
-      barred.add("needs-shrink-unit");
+      barred.add(NEEDS_SHRINK_UNIT);
     }
     return barred;
   }

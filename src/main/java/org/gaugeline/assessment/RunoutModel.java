@@ -29,7 +29,7 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
     RunoutJoint seat = seat(context, holder, holder.projectionM() + stickOutM);
     RunoutJoint clamping = clamping(context, holder, stickOutM);
     List<RunoutJoint> joints =
-        holder.seams().isEmpty()
+        holder.seams().isEmpty() && !context.job.tool().exchangeableHead()
             ? List.of(seat, clamping)
             : composed(context, holder, stickOutM, seat, clamping);
     double left = left(context, holder.family().gripModel());
@@ -38,20 +38,27 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
         RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA);
   }
 
-  /** Every joint of a stack throws off everything in front of it. */
+  /**
+   * Every joint of a stack throws off everything in front of it, that of an exchangeable head too:
+   * its runout is known at its own tip.
+   */
   private static List<RunoutJoint> composed(
       JobContext context,
       HolderBody holder,
       double stickOutM,
       RunoutJoint seat,
       RunoutJoint clamping) {
-    List<RunoutJoint> joints = new ArrayList<>(holder.seams().size() + 2);
+    List<RunoutJoint> joints = new ArrayList<>(holder.seams().size() + 3);
     joints.add(seat);
     for (Seam seam : holder.seams()) {
       double arm = holder.projectionM() - seam.atM() + stickOutM;
       joints.add(joint(context, seam, arm));
     }
     joints.add(clamping);
+    if (context.job.tool().exchangeableHead()) {
+      double head = Math.min(context.job.tool().fluteLengthM(), stickOutM);
+      joints.add(split(context.models.values().headJointTirP95M, head, head));
+    }
     return joints;
   }
 

@@ -4,6 +4,7 @@ import org.gaugeline.job.Job;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
+import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.TipCompliance;
 import org.gaugeline.reference.ToolKind;
 
@@ -57,8 +58,8 @@ record ToolFlexibility(
   }
 
   /**
-   * Adds the protruding tool, holder's front face first: shank, neck, flutes, the last without
-   * {@code cutOffM} at the tip.
+   * Adds the protruding tool, holder's front face first: shank, neck, the joint of an exchangeable
+   * head, flutes, the last without {@code cutOffM} at the tip.
    */
   static BeamChain.Builder addTo(
       BeamChain.Builder builder,
@@ -78,6 +79,13 @@ record ToolFlexibility(
     }
     if (neck > 1e-9) {
       builder.add(BeamSegment.cylinder(neck, tool.neckDiameterM(), material));
+    }
+    if (tool.exchangeableHead() && stickOutM - flute > 1e-9) {
+      double d = Math.min(tool.neckDiameterM(), tool.shankDiameterM());
+      double factor = models.values().headJointFactor;
+      builder.add(
+          new ElasticJoint(
+              models.jointTranslationNPerM(d, factor), models.jointRotationNmPerRad(d, factor)));
     }
     if (tool.kind() == ToolKind.BORING_TOOL) {
       // the head of a bar is solid; its edge adds next to nothing

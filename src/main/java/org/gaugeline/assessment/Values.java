@@ -15,6 +15,8 @@ final class Values {
   final double firstModeShare;
   final double boreSpeedReferenceM;
   final double jointTranslationLambda;
+  final double headJointTirP95M;
+  final double headJointFactor;
   final double seatTiltShare;
   final double gravityMPerS2;
   final double gripLossAtCeiling;
@@ -90,6 +92,8 @@ final class Values {
     this.firstModeShare = data.practice("firstModeShareOfToothPassing");
     this.boreSpeedReferenceM = data.practice("boreSpeedReferenceM");
     this.jointTranslationLambda = data.practice("jointTranslationLambda");
+    this.headJointTirP95M = data.practiceRow("headJointTirM").value().p95();
+    this.headJointFactor = data.practice("headJointFactor");
     this.seatTiltShare = data.practice("seatTiltShare");
     this.gravityMPerS2 = data.practice("gravityMPerS2");
     this.gripLossAtCeiling = data.practice("gripLossAtCeiling");

@@ -2,6 +2,7 @@ package org.gaugeline.http;
 
 import java.util.List;
 import java.util.Locale;
+import org.gaugeline.advice.BreakEven;
 import org.gaugeline.advice.Economics;
 import org.gaugeline.advice.RankedAssembly;
 import org.gaugeline.assembly.HolderBody;
@@ -202,8 +203,19 @@ final class AssemblyWriter {
     json.number("purchase", e.purchase());
     json.flag("owned", e.owned());
     json.number("edgeCostPerPart", e.edgeCostPerPart());
+    json.number("changeOverCostPerPart", e.changeOverCostPerPart());
     json.number("holderCostPerPart", e.holderCostPerPart());
     json.number("costPerPart", e.costPerPart());
+    BreakEven breakEven = e.breakEven();
+    if (breakEven != null) {
+      breakEven(json, breakEven);
+    }
     json.endObject();
+  }
+
+  static void breakEven(JsonBytes json, BreakEven b) {
+    json.number("breakEvenParts", b.parts());
+    json.number("breakEvenMonths", b.months());
+    json.text("breakEvenAgainst", b.against());
   }
 }

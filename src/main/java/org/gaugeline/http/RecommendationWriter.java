@@ -170,6 +170,15 @@ final class RecommendationWriter {
         change(json, change, answer.job());
       }
       json.endArray();
+      Recommendation.Equipment equipment = out.equipment();
+      if (equipment != null) {
+        json.object("economics");
+        json.text("currency", answer.job().shop().currency());
+        json.number("price", equipment.price());
+        json.flag("owned", false);
+        AssemblyWriter.breakEven(json, equipment.breakEven());
+        json.endObject();
+      }
       json.endObject();
     }
     json.endArray();

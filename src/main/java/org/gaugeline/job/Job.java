@@ -132,6 +132,7 @@ public record Job(
    * @param shankTolerance tolerance of the shank; empty for a bore of which none was given
    * @param pitchM pitch of the thread NaN for tools without one
    * @param tapForm how a tap makes its thread; of use for taps only
+   * @param exchangeableHead whether the cutting head comes off its shank
    * @param maxSpindleSpeedRadPerS marked limit; +∞ where none is known
    * @param price price of a new edge or tool
    * @param massKg mass; NaN where it follows from the tool's shape
@@ -156,6 +157,7 @@ public record Job(
       double pitchM,
       TapForm tapForm,
       boolean throughCoolant,
+      boolean exchangeableHead,
       double leadAngleRad,
       double pointAngleRad,
       double maxSpindleSpeedRadPerS,
@@ -174,6 +176,7 @@ public record Job(
    *
    * @param speedGiven whether the caller stated the top speed: it then overrides the guide value of
    *     the interface
+   * @param coolantPressurePa of the coolant through the spindle; NaN where not said
    */
   public record Machine(
       SpindleInterface spindle,
@@ -186,6 +189,7 @@ public record Job(
       Spread clampingForceN,
       int axes,
       boolean throughCoolant,
+      double coolantPressurePa,
       ToolChanger changer) {
 
     /** Speed that the interface bears for sure; +∞ where the stated top speed overrides it. */

@@ -66,6 +66,7 @@ final class MachineCompletion {
             false,
             "not-stated",
             "changer-practice"),
+        asked.coolantPressurePa() == null ? Double.NaN : asked.coolantPressurePa(),
         changer(asked, usual, assumptions));
   }
 

@@ -112,6 +112,7 @@ final class ToolCompletion {
         pitchM(intent, data, assumptions),
         HoleTools.tapForm(asked, assumptions),
         asked.throughCoolant() != null && asked.throughCoolant(),
+        asked.exchangeableHead() != null && asked.exchangeableHead(),
         asked.leadAngleRad() == null ? Math.PI / 2 : asked.leadAngleRad(),
         pointAngleRad(intent, substrate, data),
         asked.maxSpindleSpeedRadPerS() == null

@@ -48,6 +48,7 @@ public final class Codes {
           "tolerance-finer-than-process",
           "roughness-finer-than-process",
           "nothing-suitable",
+          "heat-unit-pays-back",
           "markings-and-manuals-first",
           "hot-holder",
           "hss-in-shrink",
