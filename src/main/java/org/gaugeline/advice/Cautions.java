@@ -2,24 +2,17 @@ package org.gaugeline.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.JobContext;
-import org.gaugeline.assessment.Margin;
 import org.gaugeline.assessment.Measure;
-import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.Severity;
 import org.gaugeline.job.Job;
-import org.gaugeline.reference.GripModel;
-import org.gaugeline.reference.InterfaceKind;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
-import org.gaugeline.reference.Substrate;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
-/** What a person must know before acting: about the job, and about one assembly. */
+/** What a person must know before acting on a job. */
 final class Cautions {
   private Cautions() {}
 
@@ -113,81 +106,6 @@ final class Cautions {
               capability.minRaM(),
               Measure.ROUGHNESS,
               job.operation().kind().id()));
-    }
-  }
-
-  static List<Caution> ofAssembly(JobContext context, Appraisal appraisal) {
-    Job job = context.job();
-    GripModel model = appraisal.assembly().holder().family().gripModel();
-    List<Caution> cautions = new ArrayList<>();
-    if (model == GripModel.SHRINK) {
-      cautions.add(new Caution("hot-holder", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
-      if (job.tool().substrate() == Substrate.HSS) {
-        cautions.add(new Caution("hss-in-shrink", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
-      }
-    }
-    if (model == GripModel.PRESSURE || model.usesCollet()) {
-      cautions.add(
-          new Caution("never-tighten-empty", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
-    }
-    boolean taps = job.operation().kind() == OperationKind.TAPPING;
-    if (appraisal.margin(Pair.PULL_OUT) == null && !taps && context.pullN() > 0) {
-      cautions.add(
-          new Caution("pull-out-possible", Severity.NOTE, context.pullN(), Measure.FORCE, ""));
-    }
-    faceContact(context, appraisal, cautions);
-    stack(appraisal, cautions);
-    idleTooth(context, appraisal, cautions);
-    double uneven = context.unevenToothFactor(appraisal);
-    if (uneven > context.practice("unevenToothNoteRatio")) {
-      cautions.add(new Caution("uneven-tooth-load", Severity.NOTE, uneven, Measure.RATIO, ""));
-    }
-    double seat = context.seatGradeMPerS(appraisal);
-    if (seat > context.practice("balanceGradeFineMPerS")) {
-      cautions.add(
-          new Caution("grade-not-attainable", Severity.NOTE, seat, Measure.BALANCE_GRADE, ""));
-    }
-    HoleCautions.ofAssembly(context, appraisal, cautions);
-    double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
-    boolean bores = job.operation().kind() == OperationKind.BORING;
-    if (!bores && slender > context.practice("longOverhangRatio")) {
-      cautions.add(new Caution("long-overhang", Severity.WARNING, slender, Measure.RATIO, ""));
-    }
-    return List.copyOf(cautions);
-  }
-
-  /** A steep taper holder and a spindle that do not both have the face. */
-  private static void faceContact(JobContext context, Appraisal appraisal, List<Caution> cautions) {
-    HolderBody holder = appraisal.assembly().holder();
-    boolean spindle = context.job().machine().faceContact();
-    boolean steep = holder.spindleInterface().kind() == InterfaceKind.STEEP_TAPER;
-    if (steep && holder.faceContact() && !spindle) {
-      cautions.add(
-          new Caution("face-contact-unused", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
-    } else if (steep && spindle && !holder.faceContact()) {
-      cautions.add(
-          new Caution("face-contact-missing", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
-    }
-  }
-
-  private static void stack(Appraisal appraisal, List<Caution> cautions) {
-    HolderBody holder = appraisal.assembly().holder();
-    if (!holder.seams().isEmpty()) {
-      cautions.add(
-          new Caution("joints-add-up", Severity.NOTE, holder.seams().size(), Measure.COUNT, ""));
-    }
-    if (holder.damper() != null) {
-      cautions.add(
-          new Caution("damper-needs-tuning", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
-    }
-  }
-
-  private static void idleTooth(JobContext context, Appraisal appraisal, List<Caution> cautions) {
-    Margin runout = appraisal.margin(Pair.RUNOUT);
-    if (runout != null && context.leavesToothIdle(runout.demand())) {
-      cautions.add(
-          new Caution(
-              "tooth-does-not-cut", Severity.WARNING, runout.demand(), Measure.SMALL_LENGTH, ""));
     }
   }
 }

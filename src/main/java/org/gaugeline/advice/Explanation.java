@@ -10,6 +10,7 @@ import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
+import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.assessment.Scores;
@@ -75,6 +76,7 @@ final class Explanation {
   }
 
   private RankedAssembly assembly(String id, Weighed weighed) {
+    Limits solved = limits.solve(weighed.appraisal());
     return new RankedAssembly(
         id,
         ranking.rank(weighed),
@@ -85,11 +87,11 @@ final class Explanation {
         context.probability(weighed.appraisal()),
         weighed.appraisal().geometry(),
         context.predicted(weighed.appraisal()),
-        limits.solve(weighed.appraisal()),
-        SetUp.steps(context, weighed.appraisal()),
+        solved,
+        SetUp.steps(context, weighed.appraisal(), solved),
         weighed.economics().with(BreakEven.of(context, weighed, now)),
         Reasons.of(weighed.appraisal()),
-        Cautions.ofAssembly(context, weighed.appraisal()));
+        AssemblyCautions.of(context, weighed.appraisal()));
   }
 
   private List<Recommendation.FamilyVerdict> families() {

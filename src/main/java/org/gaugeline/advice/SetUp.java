@@ -7,78 +7,83 @@ import org.gaugeline.assembly.Part;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Margin;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Job;
-import org.gaugeline.reference.ColletSize;
-import org.gaugeline.reference.GripModel;
+import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.Stage;
 
-/** How to put the assembly together, in the order of doing. */
+/** How to put the assembly together, in the order of doing, from the bench to the first part. */
 final class SetUp {
   private static final double NONE = Double.NaN;
 
-  private SetUp() {}
+  /** A label names a speed in hundreds, rounded down. */
+  private static final double LABEL_STEP_RPM = 100;
 
-  static List<SetUpStep> steps(JobContext context, Appraisal appraisal) {
-    HolderBody holder = appraisal.assembly().holder();
-    List<SetUpStep> steps = new ArrayList<>();
-    steps.add(new SetUpStep("clean-taper-and-bore", NONE, Measure.COUNT));
-    stack(context, appraisal, steps);
-    clamp(context, appraisal, holder, steps);
-    if (!context.job().tool().bored()) {
-      steps.add(new SetUpStep("set-stick-out", appraisal.assembly().stickOutM(), Measure.LENGTH));
-      steps.add(
-          new SetUpStep("check-insertion", appraisal.assembly().insertionM(), Measure.LENGTH));
-    }
-    Margin runout = appraisal.margin(Pair.RUNOUT);
-    if (holder.family().gripModel().givesWay()) {
-      steps.add(new SetUpStep("check-float", NONE, Measure.COUNT));
-    } else if (runout != null) {
-      steps.add(new SetUpStep("measure-runout-at-tip", runout.capacity(), Measure.SMALL_LENGTH));
-    }
+  private static final double ROUNDING_RPM = 1e-6;
+
+  private final JobContext context;
+  private final Appraisal appraisal;
+  private final List<Part> parts;
+  private final List<SetUpStep> steps = new ArrayList<>();
+
+  private SetUp(JobContext context, Appraisal appraisal) {
+    this.context = context;
+    this.appraisal = appraisal;
+    this.parts = Components.of(context, appraisal);
+  }
+
+  static List<SetUpStep> steps(JobContext context, Appraisal appraisal, Limits limits) {
+    SetUp setUp = new SetUp(context, appraisal);
+    setUp.add("lay-out-parts", setUp.parts.size(), Measure.COUNT);
+    setUp.add("clean-taper-and-bore");
+    setUp.stack();
+    Clamping.add(context, appraisal, setUp.parts, setUp.steps);
+    setUp.balance();
+    setUp.runout();
     if (isSetByTrial(context.job())) {
-      steps.add(new SetUpStep("set-edge-by-trial-bore", NONE, Measure.COUNT));
+      setUp.add("set-edge-by-trial-bore");
     }
-    if (!context.job().shop().presetter()) {
-      steps.add(new SetUpStep("measure-length-on-machine", NONE, Measure.COUNT));
-    } else {
-      steps.add(
-          new SetUpStep(
-              "preset-gauge-length", appraisal.assembly().gaugeLengthM(), Measure.LENGTH));
-    }
-    return List.copyOf(steps);
+    setUp.length();
+    setUp.coolant();
+    setUp.label(limits);
+    setUp.add(
+        context.job().tool().bored() ? "check-arbor-after-first-part" : "check-after-first-part");
+    return List.copyOf(setUp.steps);
+  }
+
+  private void add(String code) {
+    add(code, NONE, Measure.COUNT);
+  }
+
+  private void add(String code, double value, Measure measure) {
+    steps.add(new SetUpStep(code, value, measure));
   }
 
   /** What is put together before the tool goes in, spindle first. */
-  private static void stack(JobContext context, Appraisal appraisal, List<SetUpStep> steps) {
-    for (Part part : Components.of(context, appraisal)) {
+  private void stack() {
+    for (Part part : parts) {
       switch (part.role()) {
-        case RETENTION_KNOB ->
-            steps.add(new SetUpStep("check-retention-knob", NONE, Measure.COUNT));
-        case COOLANT_TUBE -> steps.add(new SetUpStep("check-coolant-tube", NONE, Measure.COUNT));
-        case ADAPTER, DAMPED_BODY ->
-            steps.add(new SetUpStep("couple-head-to-adapter", NONE, Measure.COUNT));
-        case EXTENSION ->
-            steps.add(
-                new SetUpStep("clamp-extension", extensionInsertionM(appraisal), Measure.LENGTH));
-        case SLEEVE -> steps.add(new SetUpStep("fit-sleeve", part.boreM(), Measure.LENGTH));
-        case COOLANT_COLLET -> steps.add(new SetUpStep("fit-sealed-collet", NONE, Measure.COUNT));
-        case FORM_LOCK -> steps.add(new SetUpStep("fit-form-lock", NONE, Measure.COUNT));
-        case BACK_STOP_SCREW ->
-            steps.add(new SetUpStep("set-back-stop-screw", NONE, Measure.COUNT));
-        case HOLDER, ARBOR, COLLET -> {
-          // put together by the steps that follow
+        case RETENTION_KNOB -> add("check-retention-knob");
+        case COOLANT_TUBE -> add("check-coolant-tube");
+        case ADAPTER, DAMPED_BODY -> add("couple-head-to-adapter");
+        case EXTENSION -> add("clamp-extension", extensionInsertionM(), Measure.LENGTH);
+        case SLEEVE -> add("fit-sleeve", part.boreM(), Measure.LENGTH);
+        case COOLANT_COLLET -> add("fit-sealed-collet");
+        case HOLDER, ARBOR, COLLET, FORM_LOCK, BACK_STOP_SCREW -> {
+          // put together with the tool
         }
       }
     }
   }
 
-  private static double extensionInsertionM(Appraisal appraisal) {
-    for (Seam seam : appraisal.assembly().holder().seams()) {
+  private double extensionInsertionM() {
+    HolderBody holder = appraisal.assembly().holder();
+    for (Seam seam : holder.seams()) {
       if (seam instanceof Seam.Clamped clamped) {
         return clamped.insertionM();
       }
@@ -92,35 +97,44 @@ final class SetUp {
         && job.tool().teeth() == 1;
   }
 
-  private static void clamp(
-      JobContext context, Appraisal appraisal, HolderBody holder, List<SetUpStep> steps) {
-    switch (holder.family().gripModel()) {
-      case SHRINK -> {
-        steps.add(
-            new SetUpStep("heat-nose", context.heatingK(appraisal), Measure.TEMPERATURE_RISE));
-        steps.add(new SetUpStep("let-cool-guarded", NONE, Measure.COUNT));
-      }
-      case COLLET, FLOATING_COLLET, SQUARE_DRIVE -> {
-        if (holder.family().gripModel() == GripModel.SQUARE_DRIVE) {
-          steps.add(new SetUpStep("seat-square", NONE, Measure.COUNT));
-        }
-        ColletSize collet = holder.colletSize();
-        double torque =
-            !Double.isNaN(holder.ratings().nutTorqueNm())
-                ? holder.ratings().nutTorqueNm()
-                : collet == null ? NONE : collet.nutTorqueNm().median();
-        steps.add(new SetUpStep("snap-collet-into-nut", NONE, Measure.COUNT));
-        steps.add(new SetUpStep("tighten-nut", torque, Measure.TORQUE));
-      }
-      case SIDE_LOCK -> steps.add(new SetUpStep("tighten-screw-on-flat", NONE, Measure.COUNT));
-      case PRESSURE, JAWS -> steps.add(new SetUpStep("clamp-as-marked", NONE, Measure.COUNT));
-      case INCLINED_SIDE_LOCK -> steps.add(new SetUpStep("draw-against-stop", NONE, Measure.COUNT));
-      case ARBOR, DISC_ARBOR -> {
-        steps.add(new SetUpStep("seat-on-arbor", NONE, Measure.COUNT));
-        steps.add(
-            new SetUpStep(
-                "tighten-arbor-screw", context.arborScrewTorqueNm(appraisal), Measure.TORQUE));
-      }
+  private void balance() {
+    double grade = context.balanceGradeToAskMPerS(appraisal);
+    if (!Double.isNaN(grade)) {
+      add("balance-assembly", grade, Measure.BALANCE_GRADE);
     }
+  }
+
+  private void runout() {
+    Margin runout = appraisal.margin(Pair.RUNOUT);
+    if (appraisal.assembly().holder().family().gripModel().givesWay()) {
+      add("check-float");
+    } else if (runout != null) {
+      add("measure-runout-at-tip", runout.capacity(), Measure.SMALL_LENGTH);
+      add("compare-runout", runout.demand(), Measure.SMALL_LENGTH);
+    }
+  }
+
+  private void length() {
+    if (context.job().shop().presetter()) {
+      add("preset-gauge-length", appraisal.assembly().gaugeLengthM(), Measure.LENGTH);
+    } else {
+      add("measure-length-on-machine");
+    }
+  }
+
+  private void coolant() {
+    switch (context.job().operation().coolant()) {
+      case THROUGH_TOOL ->
+          add("check-coolant-flow", context.job().machine().coolantPressurePa(), Measure.PRESSURE);
+      case FLOOD, MIST, MINIMUM_QUANTITY, AIR -> add("aim-coolant");
+      case DRY -> add("keep-chips-clear");
+    }
+  }
+
+  private void label(Limits limits) {
+    double rpm = UnitSuffix.RPM.fromSi(limits.spindleSpeedRadPerS().value());
+    double floored = Math.floor(rpm / LABEL_STEP_RPM + ROUNDING_RPM) * LABEL_STEP_RPM;
+    boolean says = Double.isFinite(floored) && floored > 0;
+    add("write-tool-label", says ? UnitSuffix.RPM.toSi(floored) : NONE, Measure.SPINDLE_SPEED);
   }
 }

@@ -185,6 +185,11 @@ public final class JobContext {
         .velocityMPerS(job.operation().spindleSpeedRadPerS());
   }
 
+  /** Balance grade to ask for at the asked speed, m/s; NaN where the speed needs none. */
+  public double balanceGradeToAskMPerS(Appraisal appraisal) {
+    return SpeedMargins.gradeToAskMPerS(this, appraisal);
+  }
+
   /** Probabilities of an assembly's criteria. */
   public Probability probability(Appraisal appraisal) {
     double accuracy = appraisal.probability(Criterion.ACCURACY);

@@ -19,6 +19,7 @@ public enum Measure {
   COUNT("", 1),
   ANGLE("°", 180 / Math.PI),
   TEMPERATURE_RISE("K", 1),
+  PRESSURE("bar", 1e-5),
   BALANCE_GRADE("mm/s", 1e3),
   MONEY("", 1);
 

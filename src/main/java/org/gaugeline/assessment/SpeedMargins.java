@@ -136,6 +136,33 @@ final class SpeedMargins {
     return single ? tool * context.models.values().singlePointUnbalanceM : 0;
   }
 
+  /**
+   * Coarsest grade of balancing at the asked speed that leaves the unbalance force ample margin
+   * beside the seat's share; the finest where even that is not enough. NaN where the margin is
+   * ample already, or the assembly is as well balanced as that.
+   */
+  static double gradeToAskMPerS(JobContext context, Appraisal appraisal) {
+    Margin force = appraisal.margin(Pair.UNBALANCE_FORCE);
+    if (force == null || force.ratio() >= Pair.UNBALANCE_FORCE.fullRatio()) {
+      return Double.NaN;
+    }
+    double omega = context.job.operation().spindleSpeedRadPerS();
+    double mass = appraisal.geometry().massKg();
+    double seat =
+        SeatEccentricity.ofTir(seatTirM(context, appraisal.assembly().holder()).p95())
+            .velocityMPerS(omega);
+    double total = context.models.values().balanceGradeCapMPerS / Pair.UNBALANCE_FORCE.fullRatio();
+    double left = Math.sqrt(Math.max(0, total * total - seat * seat));
+    double asked = context.practice("balanceGradeFineMPerS");
+    for (String coarser : List.of("balanceGradeOrdinaryMPerS", "balanceGradeCoarseMPerS")) {
+      double grade = context.practice(coarser);
+      asked = grade <= left ? grade : asked;
+    }
+    double has =
+        BalanceGrade.reachedMPerS(residualKgM(context, appraisal.body(), mass), mass, omega);
+    return has <= asked ? Double.NaN : asked;
+  }
+
   /** Speed at which the unbalance force reaches its cap: ω = G·m/U. */
   static double unbalanceLimitRadPerS(JobContext context, Appraisal appraisal) {
     double mass = appraisal.geometry().massKg();

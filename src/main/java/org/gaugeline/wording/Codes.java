@@ -61,6 +61,9 @@ public final class Codes {
           "tooth-does-not-cut",
           "uneven-tooth-load",
           "grade-not-attainable",
+          "can-be-thrown",
+          "near-marked-speed",
+          "never-clamp-on-flutes",
           "long-overhang",
           "form-tap-brittle",
           "blind-hole-chips",
@@ -75,6 +78,7 @@ public final class Codes {
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
       List.of(
+          "lay-out-parts",
           "clean-taper-and-bore",
           "check-retention-knob",
           "check-coolant-tube",
@@ -84,7 +88,10 @@ public final class Codes {
           "fit-sealed-collet",
           "fit-form-lock",
           "set-back-stop-screw",
+          "mark-shank",
+          "set-stop-for-stick-out",
           "heat-nose",
+          "keep-to-heating-limit",
           "let-cool-guarded",
           "snap-collet-into-nut",
           "tighten-nut",
@@ -97,10 +104,18 @@ public final class Codes {
           "set-stick-out",
           "check-insertion",
           "check-float",
+          "balance-assembly",
           "measure-runout-at-tip",
+          "compare-runout",
           "set-edge-by-trial-bore",
           "measure-length-on-machine",
-          "preset-gauge-length");
+          "preset-gauge-length",
+          "check-coolant-flow",
+          "aim-coolant",
+          "keep-chips-clear",
+          "write-tool-label",
+          "check-arbor-after-first-part",
+          "check-after-first-part");
 
   /** Why a member that was left out was filled as it was. */
   public static final List<String> ASSUMPTIONS =

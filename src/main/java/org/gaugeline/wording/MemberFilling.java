@@ -16,7 +16,7 @@ record MemberFilling(Job job, Member member, Object value, @Nullable Object from
     return switch (placeholder) {
       case FROM -> from != null;
       case NAME, VALUE, MATERIAL, INTERFACE -> true;
-      case DEMAND, CAPACITY, OVERLAP, SUBJECT, CONFIDENCE, TAIL -> false;
+      case DEMAND, CAPACITY, OVERLAP, SUBJECT, CONFIDENCE, TAIL, SPEED -> false;
     };
   }
 
@@ -28,7 +28,7 @@ record MemberFilling(Job job, Member member, Object value, @Nullable Object from
       case FROM -> value(out, from);
       case MATERIAL -> out.append(job.workpiece().name());
       case INTERFACE -> out.append(job.machine().spindle().id());
-      case DEMAND, CAPACITY, OVERLAP, SUBJECT, CONFIDENCE, TAIL ->
+      case DEMAND, CAPACITY, OVERLAP, SUBJECT, CONFIDENCE, TAIL, SPEED ->
           throw new IllegalStateException("{" + placeholder.id() + "} is not for members");
     }
   }

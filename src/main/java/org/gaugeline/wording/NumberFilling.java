@@ -39,7 +39,7 @@ record NumberFilling(
       case DEMAND -> !Double.isNaN(demand);
       case CAPACITY, OVERLAP -> !Double.isNaN(capacity);
       case SUBJECT -> !subject.isEmpty();
-      case CONFIDENCE, TAIL, MATERIAL, INTERFACE -> true;
+      case CONFIDENCE, TAIL, MATERIAL, INTERFACE, SPEED -> true;
       case NAME, FROM -> false;
     };
   }
@@ -55,6 +55,9 @@ record NumberFilling(
       case CONFIDENCE -> percent(out, job.preferences().confidence());
       case TAIL -> percent(out, 1 - job.preferences().confidence());
       case MATERIAL -> out.append(job.workpiece().name());
+      case SPEED ->
+          ShownUnit.of(Measure.SPINDLE_SPEED, job.textUnits())
+              .append(out, job.operation().spindleSpeedRadPerS());
       case INTERFACE -> out.append(job.machine().spindle().id());
       case NAME, FROM ->
           throw new IllegalStateException("{" + placeholder.id() + "} is for members only");

@@ -16,6 +16,8 @@ enum Placeholder {
   /** what is left of it: the share of cases that may be worse */
   TAIL,
   MATERIAL,
+  /** spindle speed of the job */
+  SPEED,
   INTERFACE,
   /** name of a member of the request */
   NAME,

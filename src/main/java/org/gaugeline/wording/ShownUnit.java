@@ -24,6 +24,7 @@ record ShownUnit(String label, double perSi, int digits) {
   private static final int TELLING_APART = 6;
   // 1 ksi = 6.894757 MPa, NIST SP 811 (2008), appendix B
   private static final ShownUnit KSI = new ShownUnit(" ksi", 1 / 6.894757e6, FEW);
+  private static final ShownUnit PSI = new ShownUnit(" psi", 1 / 6.894757e3, FEW);
   // a difference of 1 K is one of 1.8 °F
   private static final ShownUnit FAHRENHEIT = new ShownUnit(" °F", 1.8, FEW);
   private static final ShownUnit DEGREE = new ShownUnit("°", UnitSuffix.DEG.fromSi(1), FEW);
@@ -57,6 +58,7 @@ record ShownUnit(String label, double perSi, int digits) {
       case MASS -> inch ? of(UnitSuffix.LB, FEW) : of(UnitSuffix.KG, FEW);
       case FREQUENCY -> of(UnitSuffix.HZ, FEW);
       case TEMPERATURE_RISE -> inch ? FAHRENHEIT : of(UnitSuffix.K, FEW);
+      case PRESSURE -> inch ? PSI : of(UnitSuffix.BAR, FEW);
       // a balance grade is the same word in both systems
       case BALANCE_GRADE -> new ShownUnit("", UnitSuffix.MM_PER_S.fromSi(1), FEW);
       case ANGLE -> DEGREE;
