@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.gaugeline.assembly.HolderBody;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assembly.Role;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.OperationKind;
@@ -21,11 +23,17 @@ public final class Catalogue {
   static final int USUAL_LIMIT = 500;
   static final int GREATEST_LIMIT = 5000;
 
+  /** What has a catalogue id; the other roles are of standard parts. */
+  private static final Set<String> ROLES =
+      Stream.of(Role.HOLDER, Role.EXTENSION, Role.SLEEVE, Role.ADAPTER, Role.DAMPED_BODY)
+          .map(Role::id)
+          .collect(Collectors.toUnmodifiableSet());
+
   final CatalogueSection<Material> materials;
   final CatalogueSection<SpindleInterface> interfaces;
   final CatalogueSection<ClampingFamily> families;
   final CatalogueSection<OperationKind> operations;
-  final CatalogueSection<HolderBody> holders;
+  final CatalogueSection<ComponentEntry> holders;
   final CatalogueSection<Source> sources;
 
   public Catalogue(ReferenceData data, HolderCatalogue holderCatalogue) {
@@ -37,12 +45,15 @@ public final class Catalogue {
             "spindle interface", version, data.interfaces(), CatalogueWriters::spindleInterface);
     families =
         new CatalogueSection<>(
-            "clamping family", version, data.families(), CatalogueWriters::family);
+            "clamping family", version, data.families(), new FamilyEntries(data)::write);
     operations =
         new CatalogueSection<>("operation", version, operationsById(), OperationEntries::write);
     holders =
         new CatalogueSection<>(
-            "holder", version, holderCatalogue.byRef(), CatalogueWriters::holder);
+            "holder",
+            version,
+            ComponentEntry.all(holderCatalogue),
+            (json, entry) -> entry.write(json));
     sources = new CatalogueSection<>("source", version, data.sources(), CatalogueWriters::source);
   }
 
@@ -52,14 +63,17 @@ public final class Catalogue {
     return Collections.unmodifiableMap(byId);
   }
 
-  /** Holders of an interface and a family, where they are named; at most {@code limit}. */
-  TaggedDocument holders(@Nullable String interfaceId, @Nullable String family, int limit) {
+  /** Holders of an interface, a family and a role, where they are named; at most {@code limit}. */
+  TaggedDocument holders(
+      @Nullable String interfaceId, @Nullable String family, @Nullable String role, int limit) {
     known("interface", interfaceId, interfaces.ids());
     known("family", family, families.ids());
-    List<HolderBody> found =
+    known("role", role, ROLES);
+    List<ComponentEntry> found =
         holders.entries().stream()
-            .filter(h -> interfaceId == null || h.spindleInterface().id().equals(interfaceId))
-            .filter(h -> family == null || h.family().id().equals(family))
+            .filter(h -> interfaceId == null || h.interfaceId().equals(interfaceId))
+            .filter(h -> family == null || h.familyId().equals(family))
+            .filter(h -> role == null || h.role().id().equals(role))
             .toList();
     int most = Math.min(limit, GREATEST_LIMIT);
     return holders.list(found.subList(0, Math.min(most, found.size())), found.size() > most);

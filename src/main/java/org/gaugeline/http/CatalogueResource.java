@@ -89,9 +89,10 @@ public class CatalogueResource {
   public RestResponse<byte[]> holders(
       @QueryParam("interface") @Nullable String interfaceId,
       @QueryParam("family") @Nullable String family,
+      @QueryParam("role") @Nullable String role,
       @QueryParam("limit") @Nullable String limit,
       @HeaderParam(HttpHeaders.IF_NONE_MATCH) @Nullable String ifNoneMatch) {
-    return catalogue.holders(interfaceId, family, limit(limit)).response(ifNoneMatch);
+    return catalogue.holders(interfaceId, family, role, limit(limit)).response(ifNoneMatch);
   }
 
   /** Read here, so that a limit that is not one is explained. */

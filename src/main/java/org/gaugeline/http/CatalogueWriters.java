@@ -2,21 +2,13 @@ package org.gaugeline.http;
 
 import static org.gaugeline.quantity.UnitSuffix.KN;
 import static org.gaugeline.quantity.UnitSuffix.MM;
-import static org.gaugeline.quantity.UnitSuffix.MM_PER_S;
 import static org.gaugeline.quantity.UnitSuffix.N;
 import static org.gaugeline.quantity.UnitSuffix.N_PER_MM2;
 import static org.gaugeline.quantity.UnitSuffix.RPM;
 import static org.gaugeline.quantity.UnitSuffix.UM;
 
-import java.util.Locale;
-import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.assembly.ProfileSection;
-import org.gaugeline.assembly.Ratings;
 import org.gaugeline.quantity.UnitSuffix;
-import org.gaugeline.reference.ClampingFamily;
-import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.Material;
-import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.Source;
 import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.Spread;
@@ -69,31 +61,6 @@ final class CatalogueWriters {
     json.text("limitsSource", s.limitsSourceKey());
   }
 
-  static void family(JsonBytes json, ClampingFamily f) {
-    json.text("id", f.id());
-    json.text("name", f.name());
-    json.text("gripModel", f.gripModel().id());
-    json.text("summary", f.summary());
-    json.text("goodAt", f.goodAt());
-    json.text("badAt", f.badAt());
-    json.text("needs", f.needs());
-    json.array("shankForms");
-    for (ShankForm form : ShankForm.values()) {
-      if (f.shankForms().contains(form)) {
-        json.text(form.id());
-      }
-    }
-    json.endArray();
-    spread(json, "tipRunoutUm", f.tipTirM(), UM);
-    spread(json, "speedCeilingRpm", f.speedCeilingRadPerS(), RPM);
-    json.number("warmGripFactor", f.warmGripFactor());
-    json.flag("sideLoad", f.sideLoad());
-    json.flag("needsShrinkUnit", f.needsShrinkUnit());
-    json.flag("needsTorqueWrench", f.needsTorqueWrench());
-    json.number("changeMinutes", f.changeMinutes());
-    json.text("source", f.sourceKey());
-  }
-
   static void source(JsonBytes json, Source s) {
     json.text("id", s.key());
     json.text("kind", s.kind().id());
@@ -102,46 +69,7 @@ final class CatalogueWriters {
     json.text("note", s.note());
   }
 
-  static void holder(JsonBytes json, HolderBody h) {
-    json.text("id", h.ref());
-    json.text("origin", h.origin().name().toLowerCase(Locale.ROOT));
-    json.text("family", h.family().id());
-    json.text("interface", h.spindleInterface().id());
-    json.flag("faceContact", h.faceContact());
-    json.number("boreMm", h.boreM(), MM);
-    ColletSize collet = h.colletSize();
-    if (collet != null) {
-      json.text("colletSize", collet.id());
-    }
-    json.number("projectionMm", h.projectionM(), MM);
-    profile(json, h);
-    json.number("minInsertionMm", h.minInsertionM(), MM);
-    json.number("maxInsertionMm", h.maxInsertionM(), MM);
-    Ratings r = h.ratings();
-    json.number("massKg", r.massKg());
-    json.number("maxSpindleSpeedRpm", r.maxSpeedRadPerS(), RPM);
-    json.number("balanceGrade", r.balanceGradeMPerS(), MM_PER_S);
-    json.number("balanceSpeedRpm", r.balanceSpeedRadPerS(), RPM);
-    json.number("runoutUm", r.runoutTirM(), UM);
-    json.flag("throughCoolant", h.throughCoolant());
-    json.number("price", h.price());
-    json.text("source", h.sourceKey());
-  }
-
-  private static void profile(JsonBytes json, HolderBody h) {
-    json.array("profile");
-    for (ProfileSection section : h.sections()) {
-      json.object();
-      json.number("lengthMm", section.lengthM(), MM);
-      json.number("diameterMm", section.startDiameterM(), MM);
-      json.number("endDiameterMm", section.endDiameterM(), MM);
-      json.number("boreMm", section.boreM(), MM);
-      json.endObject();
-    }
-    json.endArray();
-  }
-
-  private static void spread(JsonBytes json, String name, Spread spread, UnitSuffix unit) {
+  static void spread(JsonBytes json, String name, Spread spread, UnitSuffix unit) {
     json.object(name);
     json.number("p05", spread.p05(), unit);
     json.number("median", spread.median(), unit);
