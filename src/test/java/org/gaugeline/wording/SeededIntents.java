@@ -187,7 +187,11 @@ final class SeededIntents {
         maybe(random.nextBoolean()),
         maybe(random.nextBoolean()),
         maybe(random.nextBoolean()),
-        random.nextInt(4) == 0 ? List.of("er-collet", "shrink-fit") : List.of(),
+        switch (random.nextInt(4)) {
+          case 0 -> List.of("er-collet", "shrink-fit");
+          case 1 -> List.of("hydraulic", "high-torque-hydraulic", "precision-collet");
+          default -> List.of();
+        },
         stock,
         random.nextInt(8) == 0,
         maybe(between(40, 120)),
