@@ -12,8 +12,12 @@ import java.nio.file.Files;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the document says is what the service does. */
 @QuarkusTest
@@ -157,6 +161,56 @@ class HttpContractTest {
       assertThat(refused.statusCode()).as(query).isEqualTo(422);
       Problems.problem(refused);
     }
+  }
+
+  /** A family says what it is, how it is computed, with what numbers, and where they come from. */
+  @Test
+  void explainsEveryFamily() {
+    JsonNode sources = catalogue("sources").path("items");
+    Set<String> known = Set.copyOf(sources.findValuesAsText("id"));
+    for (JsonNode family : catalogue("clamping-families").path("items")) {
+      String id = family.path("id").asText();
+      for (String member :
+          List.of("summary", "goodAt", "badAt", "needs", "physics", "equation", "source")) {
+        assertThat(family.path(member).asText()).as("%s of %s", member, id).isNotBlank();
+      }
+      family
+          .path("sources")
+          .forEach(key -> assertThat(known).as("source of %s", id).contains(key.asText()));
+      for (JsonNode value : family.path("values")) {
+        assertThat(known).as("%s of %s", value, id).contains(value.path("source").asText());
+        assertThat(value.path("p05").asDouble()).isLessThanOrEqualTo(value.path("p95").asDouble());
+      }
+    }
+  }
+
+  /** Whatever the catalogue lists, a stock entry may name. */
+  @ParameterizedTest
+  @ValueSource(strings = {"holder", "extension", "sleeve", "adapter", "damped-body"})
+  void listsEveryComponentByRoleAndTakesItAsStock(String role) {
+    JsonNode list = catalogue("holders?limit=3&role=" + role);
+    assertThat(ContractSchemas.faults("HolderList", list)).as(role).isEmpty();
+    assertThat(list.path("items")).hasSize(3);
+    for (JsonNode item : list.path("items")) {
+      assertThat(item.path("role").asText()).isEqualTo(role);
+      String id = item.path("id").asText();
+      assertThat(catalogue("holders/" + id)).isEqualTo(item);
+      Response answer =
+          post(
+              """
+              {"workpiece": {"material": "42CrMo4"}, "operation": {"kind": "side-milling"},
+               "tool": {"kind": "end-mill", "diameterMm": 12},
+               "machine": {"interface": "HSK-A63"},
+               "shop": {"stock": [{"ref": "%s", "count": 1}]}}
+              """
+                  .formatted(id));
+      assertThat(answer.statusCode()).as(id).isEqualTo(200);
+    }
+    assertThat(given().get("/v1/catalogue/holders?role=" + role + "s").statusCode()).isEqualTo(422);
+  }
+
+  private static JsonNode catalogue(String path) {
+    return ContractSchemas.parse(given().get("/v1/catalogue/" + path).asString());
   }
 
   @Test
