@@ -39,7 +39,7 @@ record GripEntries(
                   "shrinkReleaseClearanceM"),
               SHANK,
               List.of("rotating-disc-theory", "tribology-press-fit"));
-      case PRESSURE ->
+      case PRESSURE, JAWS ->
           new GripEntries(
               "A sleeve or jaws press on the shank with an effective pressure that is the same"
                   + " along the gripped length. It falls when warm, and with the square of the"
@@ -49,7 +49,7 @@ record GripEntries(
               List.of("gripLossAtCeiling"),
               SHANK,
               List.of("grip-practice"));
-      case COLLET ->
+      case COLLET, FLOATING_COLLET ->
           new GripEntries(
               "The nut's torque becomes an axial force in its thread and face, and the cone turns"
                   + " that into pressure around the shank. Dirt, wear and closing below the"
@@ -86,12 +86,18 @@ record GripEntries(
               List.of("grip-practice"));
       case SQUARE_DRIVE ->
           new GripEntries(
-              "A square carries the torque by its four faces; the axial float of the chuck takes"
-                  + " up the error between feed and pitch.",
-              "T rises with the bearing stress, the engaged length and the square of the width across flats",
-              List.of(),
-              List.of(),
-              List.of("grip-practice"));
+              "The square carries the torque, by torsion and by bearing on its flats. A collet"
+                  + " around the shank only keeps the tap from being drawn out; its friction is"
+                  + " not counted beside the square.",
+              "T = min(0.208·τ·a³, p·a²·l/2); a across flats, l length in the socket; along the axis"
+                  + " as a collet",
+              List.of(
+                  "squareShearStressPa",
+                  "squareBearingStressPa",
+                  "squarePerShank",
+                  "squareLengthPerWidth"),
+              SHANK,
+              List.of("grip-memory"));
     };
   }
 }
