@@ -66,7 +66,7 @@ record GripEntries(
               List.of(
                   "shank-clean", "shank-unknown", "shank-oily", "nut-thread", "collet-cone-new"),
               List.of("iso-15488", "grip-memory"));
-      case SIDE_LOCK ->
+      case SIDE_LOCK, INCLINED_SIDE_LOCK ->
           new GripEntries(
               "The screw presses the shank to the bore, where friction holds on both sides; beyond"
                   + " that its tip bears on the flat and its core is sheared, which is a positive"
@@ -76,13 +76,15 @@ record GripEntries(
               List.of("screwPreloadStressPa", "screwShearStressGrade129Pa", "flatBearingStressPa"),
               SHANK,
               List.of("screw-strength-recalled", "grip-memory"));
-      case ARBOR ->
+      case ARBOR, DISC_ARBOR ->
           new GripEntries(
-              "A pilot centres the cutter, a screw or nut presses it to the shoulder, and keys"
-                  + " carry the torque in shear and bearing.",
-              "T = n·r·l·min(τ·w, p·t); n keys of width w, depth t and length l at radius r",
-              List.of(),
-              List.of(),
+              "A pilot centres the cutter, a screw or nut presses it to the face, where friction"
+                  + " holds; tenons, or the key of a disc cutter, carry the torque in shear and"
+                  + " bearing beside it.",
+              "T = µ·F·rm + n·r·l·min(τ·w, p·t); F preload, rm arm of the ring of contact, n tenons"
+                  + " of width w, depth t and length l at radius r",
+              List.of("tenonShearStressPa", "tenonBearingStressPa"),
+              List.of("arbor-face"),
               List.of("grip-practice"));
       case SQUARE_DRIVE ->
           new GripEntries(

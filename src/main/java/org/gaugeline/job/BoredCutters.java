@@ -103,6 +103,7 @@ public final class BoredCutters {
         ToolCompletion.pitchM(intent, data, assumptions),
         asked.tapForm() == null ? TapForm.CUT : asked.tapForm(),
         asked.throughCoolant() != null && asked.throughCoolant(),
+        false,
         lead == null ? Math.PI / 2 : lead,
         ToolCompletion.pointAngleRad(intent, substrate, data),
         orUnlimited(asked.maxSpindleSpeedRadPerS()),
