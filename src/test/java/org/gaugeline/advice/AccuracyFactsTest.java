@@ -92,7 +92,7 @@ class AccuracyFactsTest {
             .with("/operation/feedPerToothMm", 0.1)
             .with("/operation/spindleSpeedRpm", 5000)
             .with("/tool/shank/form", "flat")
-            .with("/operation/partsPerYear", 200)
+            .with("/operation/partsPerYear", 100)
             .with("/operation/minutesPerPart", 0.5)
             .with("/shop/colletCondition", "new")
             .with("/preferences/rankBy", "cost");
