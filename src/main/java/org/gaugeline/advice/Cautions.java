@@ -24,7 +24,7 @@ final class Cautions {
           new Caution(
               "unit-suspicion", Severity.WARNING, job.tool().diameterM(), Measure.LENGTH, ""));
     }
-    shankRubs(job, cautions);
+    shankRubs(context, cautions);
     if (!job.workpiece().ownConstants()
         && job.operation().kind() != OperationKind.TAPPING
         && context.meanChipThicknessM() < context.practice("calibratedFromM")) {
@@ -37,6 +37,10 @@ final class Cautions {
               ""));
     }
     ofOperation(context, cautions);
+    if (job.tool().kind() == ToolKind.BALL_END_MILL && job.feature().tiltRad() != 0) {
+      double cuts = context.tiltedBallDiameterM();
+      cautions.add(new Caution("tilted-ball-cuts-at", Severity.NOTE, cuts, Measure.LENGTH, ""));
+    }
     capability(context, cautions);
     HoleCautions.ofJob(context, cautions);
     if (ranking.shown().isEmpty()) {
@@ -72,11 +76,14 @@ final class Cautions {
     }
   }
 
-  private static void shankRubs(Job job, List<Caution> cautions) {
+  /** A shank as thick as the cutter touches a straight wall; a thicker one is told by its gap. */
+  private static void shankRubs(JobContext context, List<Caution> cautions) {
+    Job job = context.job();
     double relieved = Math.max(job.tool().fluteLengthM(), job.tool().neckLengthM());
     boolean wall = job.feature().wallDraftRad() < Math.toRadians(0.1);
-    boolean thick = job.tool().shankDiameterM() >= job.tool().diameterM();
-    if (wall && thick && job.feature().depthM() > relieved) {
+    double thicker = job.tool().shankDiameterM() - job.tool().diameterM();
+    boolean touches = Math.abs(thicker) <= context.touchM() && job.feature().tiltRad() == 0;
+    if (wall && touches && job.feature().depthM() > relieved) {
       cautions.add(new Caution("shank-rubs-wall", Severity.WARNING, relieved, Measure.LENGTH, ""));
     }
   }

@@ -15,6 +15,7 @@ import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.Standing;
+import org.gaugeline.assessment.TiltSearch;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
@@ -90,8 +91,18 @@ final class Explanation {
         solved,
         SetUp.steps(context, weighed.appraisal(), solved),
         weighed.economics().with(BreakEven.of(context, weighed, now)),
-        Reasons.of(weighed.appraisal()),
+        reasons(weighed),
         AssemblyCautions.of(context, weighed.appraisal()));
+  }
+
+  private List<Reason> reasons(Weighed weighed) {
+    Reason tilt = TiltSearch.reason(context, weighed.appraisal());
+    if (tilt == null) {
+      return Reasons.of(weighed.appraisal());
+    }
+    List<Reason> reasons = new ArrayList<>(Reasons.of(weighed.appraisal()));
+    reasons.add(0, tilt);
+    return List.copyOf(reasons);
   }
 
   private List<Recommendation.FamilyVerdict> families() {

@@ -88,7 +88,7 @@ final class InlineBodies {
         ratings(given),
         orElse(given.price(), template.price()),
         given.throughCoolant() == null ? template.throughCoolant() : given.throughCoolant(),
-        "given");
+        given.profile().isEmpty() ? template.sourceKey() : "given");
   }
 
   private static List<ProfileSection> sections(List<StockEntry.Section> given) {

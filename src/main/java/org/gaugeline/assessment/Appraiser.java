@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.mechanics.reach.Obstacle;
-import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.mechanics.runout.RunoutStack;
 
 /**
@@ -36,7 +34,7 @@ public final class Appraiser {
     runout(held.runout(), body, margins);
     Roughness.add(context, held.runout(), body.holder().family(), margins);
     ForceMargins.add(context, held, context.forces, margins);
-    gap(body, stickOut, margins);
+    GapMargin.add(context, held, margins.get(0), margins);
     insertion(body.holder(), assembly.insertionM(), margins);
     SpeedMargins.add(context, body, geometry, speed, margins);
     return new Appraisal(held, geometry, margins, Gates.of(context, body, geometry), speed);
@@ -75,15 +73,6 @@ public final class Appraiser {
                 Double.isNaN(body.holder().ratings().runoutTirM())
                     ? body.holder().family().sourceKey()
                     : "given")));
-  }
-
-  private void gap(Body body, double stickOutM, List<Margin> margins) {
-    double gap = Double.POSITIVE_INFINITY;
-    for (Obstacle obstacle : context.obstacles) {
-      gap = Math.min(gap, WallReach.gapM(body.fromNose(), stickOutM, obstacle));
-    }
-    double required = context.job.feature().wallClearanceM();
-    certain(Pair.GAP, required, gap, "plane-geometry", margins);
   }
 
   private void insertion(HolderBody holder, double insertionM, List<Margin> margins) {

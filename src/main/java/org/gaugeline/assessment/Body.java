@@ -2,7 +2,9 @@ package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Part;
 import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Role;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
@@ -27,6 +29,7 @@ import org.gaugeline.mechanics.reach.RadialProfile;
  * @param frontRotationRadPerNm rotation of the front face by a moment there
  * @param fromNose outline measured from the nose towards the spindle
  * @param chain the body alone as a beam, gauge plane first
+ * @param profileIsGeneric whether a part of the outline is a generic size and not the part's own
  */
 public record Body(
     HolderBody holder,
@@ -40,7 +43,8 @@ public record Body(
     double noseDiameterM,
     double largestDiameterM,
     RadialProfile fromNose,
-    BeamChain chain) {
+    BeamChain chain,
+    boolean profileIsGeneric) {
   private static final double SAME_PLACE_M = 1e-7;
 
   /** Stiffness that a mass in rubber lends to the bar around it: none that matters. */
@@ -71,7 +75,8 @@ public record Body(
         nose.endDiameterM(),
         largest,
         outline(holder),
-        chain);
+        chain,
+        profileIsGeneric(holder));
   }
 
   private static BeamChain chain(HolderBody holder, Models models) {
@@ -143,6 +148,20 @@ public record Body(
               coupled.coupling().nativeRotationNmPerRad().median()));
     }
     // a sleeve lies inside the tool joint, whose spread covers it
+  }
+
+  private static boolean profileIsGeneric(HolderBody holder) {
+    for (Part part : holder.components()) {
+      boolean estimated = part.origin() == HolderBody.Origin.REQUEST && !isGiven(part);
+      if (part.role() != Role.SLEEVE && (estimated || part.origin() == HolderBody.Origin.GENERIC)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isGiven(Part part) {
+    return part.sourceKey().equals("given");
   }
 
   private static RadialProfile outline(HolderBody holder) {

@@ -5,12 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
 import org.gaugeline.mechanics.balance.SeatEccentricity;
 import org.gaugeline.mechanics.beam.BeamMaterial;
-import org.gaugeline.mechanics.reach.Obstacle;
 import org.gaugeline.mechanics.runout.RunoutEffects;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.mechanics.spread.StandardNormal;
@@ -39,7 +37,7 @@ public final class JobContext {
   final double allowedRunoutM;
   final double allowedSizeErrorM;
   final double safety;
-  final List<Obstacle> obstacles;
+  final Reach reach;
   final BeamMaterial toolMaterial;
   final GrippedShank gripped;
 
@@ -66,7 +64,7 @@ public final class JobContext {
     this.allowedRunoutM = Allowances.runoutM(job, data);
     this.allowedSizeErrorM = Allowances.sizeErrorM(job, data);
     this.safety = models.safety(job.workpiece().isoGroup());
-    this.obstacles = obstacles(job);
+    this.reach = Reach.of(job);
     this.toolMaterial = Models.beamMaterial(job.tool().solid());
     this.gripped =
         new GrippedShank(
@@ -124,6 +122,21 @@ public final class JobContext {
   /** Allowed runout at the tip, TIR, m. */
   public double allowedRunoutM() {
     return allowedRunoutM;
+  }
+
+  /** Overlap up to which two parts are said to touch, m. */
+  public double touchM() {
+    return 2 * Reach.TOUCH_M;
+  }
+
+  /**
+   * Largest diameter at which a tilted ball cuts, D·sin(|β| + acos(1 − 2·ap/D)), up to D, m:
+   * geometry of a sphere dipped to ap below its pole's level.
+   */
+  public double tiltedBallDiameterM() {
+    double d = job.tool().diameterM();
+    double dip = Math.acos(1 - 2 * Math.min(0.5, job.operation().axialDepthM() / d));
+    return d * Math.sin(Math.min(Math.PI / 2, Math.abs(job.feature().tiltRad()) + dip));
   }
 
   /** Mean chip thickness as asked, m. */
@@ -289,32 +302,5 @@ public final class JobContext {
         safety * forces.peakTorqueNm(),
         forces.pullN() > 0 ? safety * forces.pullN() : forces.pushN(),
         job.feature().depthM());
-  }
-
-  /** What stands beside the cutter up to a height: the wall that its rim runs along. */
-  static Obstacle beside(Job job, double depthM) {
-    double radius = job.tool().diameterM() / 2;
-    if (job.tool().kind() == ToolKind.DISC_CUTTER) {
-      // the work stands over the slot, nearer to the axis than the rim by the slot's depth
-      return Obstacle.step(Math.max(0, radius - job.operation().radialDepthM()), depthM);
-    }
-    return Obstacle.wall(radius, 0, depthM, job.feature().wallDraftRad());
-  }
-
-  private static List<Obstacle> obstacles(Job job) {
-    Job.Feature feature = job.feature();
-    List<Obstacle> standing = new ArrayList<>();
-    if (job.operation().kind() == OperationKind.FACE_MILLING) {
-      standing.add(Obstacle.floor(0));
-    } else {
-      standing.add(beside(job, feature.depthM()));
-    }
-    if (!Double.isNaN(feature.pocketWidthM())) {
-      standing.add(Obstacle.slot(feature.pocketWidthM(), feature.depthM()));
-    }
-    for (Intent.Obstruction obstruction : feature.obstructions()) {
-      standing.add(Obstacle.step(obstruction.distanceM(), obstruction.heightM()));
-    }
-    return standing;
   }
 }

@@ -6,7 +6,6 @@ import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.OperationCompletion;
-import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +61,7 @@ public final class LimitSolver {
     }
     double flute = Math.min(context.job.tool().fluteLengthM(), context.cut.deepestM());
     double feed = context.job.operation().feedPerToothM();
-    double deepest = Math.min(flute, deepestAssumedM(held.assembly().stickOutM()));
+    double deepest = Math.min(flute, deepestAssumedM(held));
     if (deepest <= 0) {
       return new Limit(0, "assumed-feature-depth");
     }
@@ -81,12 +80,13 @@ public final class LimitSolver {
   /**
    * Where the feature is as deep as the cut, a deeper cut would need more stick-out to clear it.
    */
-  private double deepestAssumedM(double stickOutM) {
+  private double deepestAssumedM(Held held) {
     boolean assumed =
         context.job.assumptions().stream().anyMatch(a -> a.pointer().equals("/feature/depthMm"));
-    double room = Pair.GAP.fullRatio() * context.job.feature().wallClearanceM();
+    double longest = context.job.tool().overallLengthM() - held.body().holder().minInsertionM();
+    double room = Pair.GAP.fullRatio() * GapMargin.boundM(context, held.body(), longest);
     return assumed && context.job.operation().kind() != OperationKind.FACE_MILLING
-        ? stickOutM - room
+        ? held.assembly().stickOutM() - room
         : Double.POSITIVE_INFINITY;
   }
 
@@ -220,21 +220,22 @@ public final class LimitSolver {
     if (context.job.operation().kind() == OperationKind.FACE_MILLING) {
       return new Limit(Double.POSITIVE_INFINITY, "");
     }
-    double clearance = context.job.feature().wallClearanceM();
     OperationKind kind = context.job.operation().kind();
     boolean hole = OperationCompletion.isHole(kind) && kind != OperationKind.BORING;
     double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
     return halve(
-        deepest,
-        hole ? "flute-length" : Pair.GAP.id(),
-        depth ->
-            WallReach.gapM(
-                        appraisal.body().fromNose(),
-                        appraisal.assembly().stickOutM(),
-                        JobContext.beside(context.job, depth))
-                    < clearance
-                ? Pair.GAP.id()
-                : null);
+        deepest, hole ? "flute-length" : Pair.GAP.id(), depth -> reachFault(appraisal, depth));
+  }
+
+  private @Nullable String reachFault(Appraisal appraisal, double depthM) {
+    Reach reach = Reach.atDepth(context.job, depthM);
+    Margin gap = appraisal.margin(Pair.GAP);
+    double demand = gap == null ? 0 : gap.demand();
+    double stickOut = appraisal.assembly().stickOutM();
+    if (reach.ownGapM(stickOut) < -Reach.TOUCH_M) {
+      return Pair.TOOL_GAP.id();
+    }
+    return reach.holderGapM(appraisal.body(), stickOut) < demand ? Pair.GAP.id() : null;
   }
 
   private static Limit search(

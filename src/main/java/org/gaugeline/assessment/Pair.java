@@ -13,6 +13,7 @@ public enum Pair {
   STOP_TORQUE("stop-torque", Criterion.GRIP, Measure.TORQUE, 2),
   PUSH_IN("push-in", Criterion.GRIP, Measure.FORCE, 2),
   GAP("gap", Criterion.REACH, Measure.LENGTH, 2),
+  TOOL_GAP("tool-gap", Criterion.REACH, Measure.LENGTH, 2),
   INSERTION("insertion", Criterion.REACH, Measure.LENGTH, 1.2),
   STABLE_DEPTH("stable-depth", Criterion.REACH, Measure.LENGTH, 2),
   SPINDLE_SPEED("spindle-speed", Criterion.SPEED, Measure.SPINDLE_SPEED, 1.25),

@@ -50,6 +50,19 @@ final class Stack {
     return spindleJoint + front + toolJoint + toolMPerN;
   }
 
+  /**
+   * Movement of the holder's front face under a lateral force an arm in front of it, m/N, at the
+   * median stiffness of the joints: 1/k_s + l_h·A_g/k_θs + h + A·p.
+   */
+  static double faceComplianceMPerN(JobContext context, Body body, double armM) {
+    HolderBody holder = body.holder();
+    double projection = holder.projectionM();
+    return 1 / holder.spindleInterface().translationNPerM().median()
+        + projection * (projection + armM) / rotation(context, holder).median()
+        + body.frontFlexibilityMPerN()
+        + body.frontCouplingRadPerN() * armM;
+  }
+
   /** Tip compliance at the median stiffness of the joints, m/N. */
   static double tipComplianceMPerN(JobContext context, Body body, double stickOutM) {
     return complianceMPerN(

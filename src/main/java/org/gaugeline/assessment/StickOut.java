@@ -2,8 +2,6 @@ package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.mechanics.reach.Obstacle;
-import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.reference.ColletSize;
 
 /**
@@ -13,7 +11,7 @@ import org.gaugeline.reference.ColletSize;
  * pilot.
  */
 final class StickOut {
-  private static final double STEP_M = 0.5e-3;
+  static final double STEP_M = 0.5e-3;
   private static final double LEAST_INSIDE_M = 1e-4;
 
   private StickOut() {}
@@ -26,9 +24,10 @@ final class StickOut {
     }
     double shortest = Math.max(context.leastStickOutM, overall - holder.maxInsertionM());
     double longest = overall - holder.minInsertionM();
-    double clearance = context.job.feature().wallClearanceM();
-    double needed = Math.max(shortest, clearing(context, body, clearance));
-    double roomy = Math.max(shortest, clearing(context, body, Pair.GAP.fullRatio() * clearance));
+    double wanted = GapMargin.boundM(context, body, longest);
+    double ample = Pair.GAP.fullRatio() * wanted;
+    double needed = context.reach.clearingStickOutM(body, shortest, longest, wanted);
+    double roomy = context.reach.clearingStickOutM(body, shortest, longest, ample);
     double wellGripped = overall - Pair.INSERTION.fullRatio() * holder.minInsertionM();
     double stickOut = Math.max(needed, Math.min(stepUp(roomy), wellGripped));
     return at(context, holder, Math.max(shortest, Math.min(stickOut, longest)));
@@ -41,14 +40,6 @@ final class StickOut {
     ColletSize collet = holder.colletSize();
     double grips = collet == null ? holder.maxInsertionM() : collet.colletLengthM();
     return new Assembly(holder, stickOutM, Math.min(held, grips));
-  }
-
-  private static double clearing(JobContext context, Body body, double clearanceM) {
-    double need = 0;
-    for (Obstacle obstacle : context.obstacles) {
-      need = Math.max(need, WallReach.requiredStickOutM(body.fromNose(), obstacle, clearanceM));
-    }
-    return need;
   }
 
   private static double stepUp(double stickOutM) {

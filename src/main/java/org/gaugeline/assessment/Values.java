@@ -78,6 +78,12 @@ final class Values {
   final double holeSideForceShare;
   final double reamerLeadAngleRad;
   final double reamerMarginFrictionFactor;
+  final double genericProfileHalfWidthM;
+  final double givenProfileHalfWidthM;
+  final double presetHalfWidthM;
+  final double ruleHalfWidthM;
+  final List<String> genericProfileBasis;
+  final List<String> givenProfileBasis;
   final List<String> deflectionBasis;
   final List<String> balanceBasis;
   final String shrinkBasis;
@@ -162,6 +168,13 @@ final class Values {
     this.holeSideForceShare = data.practice("holeSideForceShare");
     this.reamerLeadAngleRad = data.practice("reamerLeadAngleRad");
     this.reamerMarginFrictionFactor = data.practice("reamerMarginFrictionFactor");
+    this.genericProfileHalfWidthM = data.practice("genericProfileHalfWidthM");
+    this.givenProfileHalfWidthM = data.practice("givenProfileHalfWidthM");
+    this.presetHalfWidthM = data.practice("stickOutPresetHalfWidthM");
+    this.ruleHalfWidthM = data.practice("stickOutByRuleHalfWidthM");
+    this.genericProfileBasis =
+        List.of("plane-geometry", data.practiceRow("genericProfileHalfWidthM").sourceKey());
+    this.givenProfileBasis = List.of("plane-geometry", "given");
     this.deflectionBasis =
         List.of("timoshenko-beam", data.practiceRow("jointRotationKappa").sourceKey());
     this.balanceBasis = List.of(data.practiceRow("balanceGradeCapMPerS").sourceKey());

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class Contradictions {
   private static final double LARGEST_GRADED_MM = 500;
   private static final double LEAST_REAMED = 0.5;
+  private static final int FIVE_AXES = 5;
   private static final double BALL_TOLERANCE = 0.01;
   private static final Set<String> HOLLOW = Set.of("drilling", "reaming", "boring", "tapping");
   private static final Set<String> HOLE_WIDENING =
@@ -41,6 +42,7 @@ final class Contradictions {
     if (!"face-milling".equals(operation.kind())) {
       found.pocket(feature, tool);
     }
+    found.tilt(feature, orElse(wire.machine(), WireIntent.Machine.NONE));
     found.machine(orElse(wire.machine(), WireIntent.Machine.NONE));
     found.weights(orElse(wire.preferences(), WireIntent.Preferences.NONE).weights());
     StockContradictions.find(orEmpty(shop.stock()), found.faults);
@@ -165,6 +167,21 @@ final class Contradictions {
         "/feature/pocketWidthMm",
         f.pocketWidthMm(),
         "The tool does not enter a pocket that is narrower than itself. Maybe the width was halved.");
+  }
+
+  private void tilt(WireIntent.Feature f, WireIntent.Machine m) {
+    Double tilt = f.tiltDeg();
+    Integer axes = m.axes();
+    if (tilt != null && tilt != 0 && axes != null && axes < FIVE_AXES) {
+      add(
+          "/feature/tiltDeg",
+          tilt,
+          "/machine/axes",
+          axes,
+          "asks more than",
+          "Tilting the tool axis takes five axes. Maybe the slope of the wall was meant: that is"
+              + " wallDraftDeg.");
+    }
   }
 
   private void machine(WireIntent.Machine m) {

@@ -49,7 +49,9 @@ public final class Completion {
   private Job complete(Intent intent, @Nullable Material material, SpindleInterface spindle) {
     Assumptions assumptions = new Assumptions();
     Job.Workpiece workpiece = workpiece(intent, material, assumptions);
-    Job.Machine machine = machines.complete(intent.machine(), spindle, assumptions);
+    Double tilt = intent.feature().tiltRad();
+    boolean tilted = tilt != null && tilt != 0;
+    Job.Machine machine = machines.complete(intent.machine(), spindle, tilted, assumptions);
     Job.Tool tool = tools.complete(intent, assumptions);
     Job.Operation operation = operations.operation(intent, workpiece, tool, machine, assumptions);
     Job.Feature feature = operations.feature(intent, operation, tool, assumptions);

@@ -17,7 +17,8 @@ final class MachineCompletion {
     this.data = data;
   }
 
-  Job.Machine complete(Intent.Machine asked, SpindleInterface spindle, Assumptions assumptions) {
+  Job.Machine complete(
+      Intent.Machine asked, SpindleInterface spindle, boolean tilted, Assumptions assumptions) {
     MachineClass usual = usual(spindle);
     String source = usual.sourceKey();
     boolean faceContact =
@@ -59,7 +60,11 @@ final class MachineCompletion {
         List.copyOf(asked.torqueCurve()),
         clamping == null ? spindle.clampingForceN() : Spread.exact(clamping),
         assumptions.given(
-            asked.axes(), "/machine/axes", 3, "usual-for-machines", "changer-practice"),
+            asked.axes(),
+            "/machine/axes",
+            tilted ? 5 : 3,
+            tilted ? "tilted-axis" : "usual-for-machines",
+            "changer-practice"),
         assumptions.given(
             asked.throughCoolant(),
             "/machine/throughCoolant",

@@ -28,6 +28,9 @@ public final class Codes {
           "gives-way",
           "no-length-compensation");
 
+  /** What tilt of the tool axis clears a stack that does not clear upright. */
+  private static final String TILT = "tilt-that-clears";
+
   /** Why a clamping family has no candidate. */
   public static final List<String> ABSENCES =
       List.of(
@@ -45,6 +48,7 @@ public final class Codes {
           "unit-suspicion",
           "thin-chip-extrapolation",
           "shank-rubs-wall",
+          "tilted-ball-cuts-at",
           "tolerance-finer-than-process",
           "roughness-finer-than-process",
           "nothing-suitable",
@@ -130,6 +134,7 @@ public final class Codes {
           "plain-form-of-interface",
           "usual-for-interface",
           "usual-for-machines",
+          "tilted-axis",
           "guide-value-of-interface",
           "not-stated",
           "usual-for-operation",
@@ -191,6 +196,7 @@ public final class Codes {
       reasons.add(pair.id() + MARGIN);
     }
     reasons.addAll(GATES);
+    reasons.add(TILT);
     reasons.addAll(ABSENCES);
     return List.copyOf(reasons);
   }

@@ -22,6 +22,7 @@ class PairTableTest {
     "STOP_TORQUE,     stop-torque,     GRIP,     2",
     "PUSH_IN,         push-in,         GRIP,     2",
     "GAP,             gap,             REACH,    2",
+    "TOOL_GAP,        tool-gap,        REACH,    2",
     "INSERTION,       insertion,       REACH,    1.2",
     "STABLE_DEPTH,    stable-depth,    REACH,    2",
     "SPINDLE_SPEED,   spindle-speed,   SPEED,    1.25",
@@ -35,7 +36,7 @@ class PairTableTest {
 
   @Test
   void nothingBesideTheTable() {
-    assertThat(Pair.values()).hasSize(12);
+    assertThat(Pair.values()).hasSize(13);
     assertThat(Arrays.stream(Pair.values()).map(Pair::id)).doesNotHaveDuplicates();
   }
 

@@ -119,8 +119,8 @@ final class SeededIntents {
         maybe(random.nextInt(5, 13)),
         maybe(between(5e-6, 2e-4)),
         maybe(between(1e-7, 6e-6)),
-        null,
-        null,
+        random.nextInt(6) == 0 ? between(-0.3, 0.8) : null,
+        random.nextInt(6) == 0 ? diameterM * between(1, 4) : null,
         random.nextInt(4) == 0
             ? List.of(new Intent.Obstruction(between(0.01, 0.1), between(0.01, 0.04)))
             : List.of());
