@@ -177,7 +177,8 @@ final class Reach {
   }
 
   /**
-   * Shortest stick-out of a range at which a holder keeps a gap; beyond the range where none does.
+   * Shortest stick-out of a range at which a holder keeps a gap. Where none does: upright beyond
+   * the range, under tilt the one that comes nearest of those tried.
    *
    * <p>Upright it is solved. Under tilt a longer tool moves the holder away from one wall and
    * nearer to the other, by no more than itself: so the search may step as far as the gap falls
@@ -198,14 +199,22 @@ final class Reach {
   }
 
   private double march(Body body, double shortestM, double longestM, double wantedM) {
+    double best = shortestM;
+    double most = Double.NEGATIVE_INFINITY;
     double at = shortestM;
-    while (at <= longestM) {
-      double missing = wantedM - holderGapM(body, at);
-      if (missing <= 0) {
-        return at;
+    while (at <= longestM && most < wantedM) {
+      double gap = holderGapM(body, at);
+      if (gap > most) {
+        most = gap;
+        best = at;
       }
-      at += Math.max(StickOut.STEP_M / 4, missing);
+      at += Math.max(StickOut.STEP_M / 4, wantedM - gap);
     }
-    return at;
+    return best;
+  }
+
+  /** Whether letting the tool stand out further costs gap. */
+  boolean isCostlier(Body body, double stickOutM, double shorterM) {
+    return !upright && holderGapM(body, stickOutM) < holderGapM(body, shorterM);
   }
 }

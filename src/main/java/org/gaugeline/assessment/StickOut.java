@@ -30,7 +30,9 @@ final class StickOut {
     double roomy = context.reach.clearingStickOutM(body, shortest, longest, ample);
     double wellGripped = overall - Pair.INSERTION.fullRatio() * holder.minInsertionM();
     double stickOut = Math.max(needed, Math.min(stepUp(roomy), wellGripped));
-    return at(context, holder, Math.max(shortest, Math.min(stickOut, longest)));
+    double chosen = Math.max(shortest, Math.min(stickOut, longest));
+    boolean costlier = context.reach.isCostlier(body, chosen, Math.min(needed, longest));
+    return at(context, holder, costlier ? Math.min(needed, longest) : chosen);
   }
 
   /** The assembly at a given stick-out; the gripped length follows from the tool's length. */

@@ -208,6 +208,7 @@ class BadInputTest {
         "/workpiece | {'material':'C45','isoGroup':'N'}"
             + " | /workpiece/isoGroup | /workpiece/material",
         "/feature | {'pocketWidthMm':6} | /tool/diameterMm | /feature/pocketWidthMm",
+        "/machine | {'interface':'BT40','axes':3} | /feature/tiltDeg | /machine/axes",
         "/machine | {'interface':'BT40','toolChanger':{'maxDiameterMm':100,'maxDiameterNeighboursEmptyMm':80}}"
             + " | /machine/toolChanger/maxDiameterMm | /machine/toolChanger/maxDiameterNeighboursEmptyMm"
       })
