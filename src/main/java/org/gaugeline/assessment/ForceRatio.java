@@ -13,11 +13,12 @@ import org.gaugeline.job.Job;
 record ForceRatio(double ratio, String code) {
   private static final ForceRatio NOTHING = new ForceRatio(Double.POSITIVE_INFINITY, "");
 
-  /** Size, grip, interface bending, spindle torque and power together. */
+  /** Size, gap, grip, interface bending, spindle torque and power together. */
   static ForceRatio least(JobContext context, Held held, CutForces forces, double omegaRadPerS) {
     List<Margin> margins = new ArrayList<>(6);
     ForceMargins.add(context, held, forces, margins);
     return leastOf(margins)
+        .or(GapMargin.bendRatio(context, held, forces), Pair.GAP.id())
         .or(InterfaceBending.leastFullRatio(context, held, forces), "interface-bending")
         .or(drive(context, forces, omegaRadPerS));
   }

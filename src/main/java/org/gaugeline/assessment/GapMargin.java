@@ -19,13 +19,14 @@ final class GapMargin {
   /** Adds the margin of the holder, and that of the tool's own parts where they overlap. */
   static void add(JobContext context, Held held, Margin runout, List<Margin> margins) {
     Body body = held.body();
-    double stickOut = held.assembly().stickOutM();
-    double gap = context.reach.holderGapM(body, stickOut);
-    double bend = deflectionM(context, body, stickOut);
-    double median =
-        context.job.feature().wallClearanceM() + bend + Math.max(0, runout.demandMedian()) / 2;
-    double run = (runout.demand() - runout.demandMedian()) / 2;
-    double spread = spreadM(context, body, bend, run);
+    double gap = held.gapM();
+    double bend = bendM(context, held, context.forces);
+    double median = context.job.feature().wallClearanceM() + bend + runout.demandMedian() / 2;
+    double spread =
+        quadrature(
+            scale(context) * geometryM(context, body),
+            (runout.demand() - runout.demandMedian()) / 2,
+            bendSpread(context, context.forces) * bend);
     margins.add(
         new Margin(
             Pair.GAP,
@@ -37,7 +38,7 @@ final class GapMargin {
             body.profileIsGeneric()
                 ? context.models.values().genericProfileBasis
                 : context.models.values().givenProfileBasis));
-    double own = context.reach.ownGapM(stickOut);
+    double own = context.reach.ownGapM(held.assembly().stickOutM());
     if (own < -Reach.TOUCH_M) {
       margins.add(
           new Margin(Pair.TOOL_GAP, 0, 0, own, own, () -> 0, List.of("plane-geometry", "given")));
@@ -45,15 +46,34 @@ final class GapMargin {
   }
 
   /**
-   * Never below the demand of an assembly up to a stick-out whose runout is allowed: what choosing
-   * a stick-out must leave.
+   * How many times as much the cut may bend the holder before it loses its gap; +∞ where bending is
+   * not what it loses it by. With A left after clearance and runout, G the departures beside
+   * bending, and k the spread of bending, b + √(G² + k²·b²) = A is met at b = (A² − G²)/(A + √(A² −
+   * (1 − k²)(A² − G²))).
    */
-  static double boundM(JobContext context, Body body, double longestM) {
-    double bend = deflectionM(context, body, longestM);
+  static double bendRatio(JobContext context, Held held, CutForces forces) {
+    RunoutStack runout = held.runout().stack();
+    double run = runout.quantileTirM(context.job.preferences().confidence()) - runout.medianTirM();
+    double left = held.gapM() - context.job.feature().wallClearanceM() - runout.medianTirM() / 2;
+    double others = quadrature(scale(context) * geometryM(context, held.body()), run / 2, 0);
+    double bend = bendM(context, held, forces);
+    if (left <= others || bend <= 0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double k = bendSpread(context, forces);
+    double room = left * left - others * others;
+    return room / (left + Math.sqrt(left * left - (1 - k * k) * room)) / bend;
+  }
+
+  /**
+   * What choosing a stick-out must leave: the demand of an assembly whose runout is allowed, with a
+   * fixed reserve for bending, so that the choice does not depend on the forces of the cut.
+   */
+  static double wantedM(JobContext context, Body body) {
     return context.job.feature().wallClearanceM()
-        + bend
+        + context.models.values().holderBendingReserveM
         + context.allowedRunoutM / 2
-        + scale(context) * (geometryM(context, body) + bendSpreadM(context, bend));
+        + scale(context) * geometryM(context, body);
   }
 
   /** The asked confidence in units of the 95 % point. */
@@ -61,28 +81,28 @@ final class GapMargin {
     return context.standardScore / StandardNormal.Z95;
   }
 
-  private static double deflectionM(JobContext context, Body body, double stickOutM) {
-    return context.forces.peakRadialForceN() * Stack.faceComplianceMPerN(context, body, stickOutM);
+  private static double bendM(JobContext context, Held held, CutForces forces) {
+    return forces.peakRadialForceN()
+        * Stack.faceComplianceMPerN(context, held.body(), held.assembly().stickOutM());
   }
 
-  private static double bendSpreadM(JobContext context, double bendM) {
-    return bendM * (context.forces.spread().p95() - 1);
+  /** Departure of bending at the confidence, over its median. */
+  private static double bendSpread(JobContext context, CutForces forces) {
+    return scale(context) * (forces.spread().p95() - 1);
   }
 
+  /** Departure of outline and stick-out at the 95 % point. */
   private static double geometryM(JobContext context, Body body) {
     Values values = context.models.values();
     double profile =
         body.profileIsGeneric() ? values.genericProfileHalfWidthM : values.givenProfileHalfWidthM;
     double setting =
         context.job.shop().presetter() ? values.presetHalfWidthM : values.ruleHalfWidthM;
-    return Math.sqrt(profile * profile + setting * setting);
+    return quadrature(profile, setting, 0);
   }
 
-  private static double spreadM(JobContext context, Body body, double bendM, double runM) {
-    double scale = scale(context);
-    double geometry = scale * geometryM(context, body);
-    double bend = scale * bendSpreadM(context, bendM);
-    return Math.sqrt(geometry * geometry + bend * bend + runM * runM);
+  private static double quadrature(double a, double b, double c) {
+    return Math.sqrt(a * a + b * b + c * c);
   }
 
   /** Probability that what is left above the median demand is enough. */
@@ -92,9 +112,7 @@ final class GapMargin {
     double run =
         (stack.quantileTirM(StandardNormal.probabilityAtMost(confident)) - stack.medianTirM()) / 2;
     double geometry = geometryM(context, held.body()) / StandardNormal.Z95;
-    double bend = bendSpreadM(context, bendM) / StandardNormal.Z95;
-    double deviation =
-        Math.sqrt(geometry * geometry + bend * bend + run * run / (confident * confident));
-    return StandardNormal.probabilityAtMost(leftM / deviation);
+    double bend = bendM * (context.forces.spread().p95() - 1) / StandardNormal.Z95;
+    return StandardNormal.probabilityAtMost(leftM / quadrature(geometry, bend, run / confident));
   }
 }

@@ -11,6 +11,7 @@ import org.gaugeline.mechanics.spread.Quantiles;
  * @param grip what holds the shank, at speed
  * @param seams what holds each extension, at speed
  * @param complianceMPerN compliance in the middle of the cut as asked, with the joints' spread
+ * @param gapM smallest gap of the holder to what stands around; negative = collision
  */
 record Held(
     Body body,
@@ -18,7 +19,8 @@ record Held(
     RunoutModel runout,
     GripCapacity grip,
     List<SeamGrip> seams,
-    Quantiles complianceMPerN) {
+    Quantiles complianceMPerN,
+    double gapM) {
 
   static Held of(JobContext context, Body body, Assembly assembly) {
     double omega = context.job.operation().spindleSpeedRadPerS();
@@ -28,7 +30,8 @@ record Held(
         RunoutModel.of(context, body.holder(), assembly.stickOutM()),
         GripCapacity.of(context, body, assembly.insertionM(), omega),
         SeamGrip.all(context, body.holder(), omega),
-        Stack.compliance(context, body, assembly.stickOutM(), context.forces.axialDepthM()));
+        Stack.compliance(context, body, assembly.stickOutM(), context.forces.axialDepthM()),
+        context.reach.holderGapM(body, assembly.stickOutM()));
   }
 
   /** The same at another speed, which only loosens the grip. */
@@ -39,6 +42,7 @@ record Held(
         runout,
         GripCapacity.of(context, body, assembly.insertionM(), omegaRadPerS),
         SeamGrip.all(context, body.holder(), omegaRadPerS),
-        complianceMPerN);
+        complianceMPerN,
+        gapM);
   }
 }

@@ -83,8 +83,7 @@ public final class LimitSolver {
   private double deepestAssumedM(Held held) {
     boolean assumed =
         context.job.assumptions().stream().anyMatch(a -> a.pointer().equals("/feature/depthMm"));
-    double longest = context.job.tool().overallLengthM() - held.body().holder().minInsertionM();
-    double room = Pair.GAP.fullRatio() * GapMargin.boundM(context, held.body(), longest);
+    double room = Pair.GAP.fullRatio() * GapMargin.wantedM(context, held.body());
     return assumed && context.job.operation().kind() != OperationKind.FACE_MILLING
         ? held.assembly().stickOutM() - room
         : Double.POSITIVE_INFINITY;

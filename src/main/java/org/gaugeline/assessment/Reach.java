@@ -202,13 +202,16 @@ final class Reach {
     double best = shortestM;
     double most = Double.NEGATIVE_INFINITY;
     double at = shortestM;
-    while (at <= longestM && most < wantedM) {
+    boolean last = false;
+    while (!last && most < wantedM) {
+      last = at >= longestM;
       double gap = holderGapM(body, at);
       if (gap > most) {
         most = gap;
         best = at;
       }
-      at += Math.max(StickOut.STEP_M / 4, wantedM - gap);
+      double step = Math.max(StickOut.STEP_M / 4, wantedM - gap);
+      at = Math.min(at + step, Math.max(shortestM, longestM));
     }
     return best;
   }

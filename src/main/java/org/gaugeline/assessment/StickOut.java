@@ -24,15 +24,16 @@ final class StickOut {
     }
     double shortest = Math.max(context.leastStickOutM, overall - holder.maxInsertionM());
     double longest = overall - holder.minInsertionM();
-    double wanted = GapMargin.boundM(context, body, longest);
+    double wanted = GapMargin.wantedM(context, body);
     double ample = Pair.GAP.fullRatio() * wanted;
     double needed = context.reach.clearingStickOutM(body, shortest, longest, wanted);
     double roomy = context.reach.clearingStickOutM(body, shortest, longest, ample);
     double wellGripped = overall - Pair.INSERTION.fullRatio() * holder.minInsertionM();
     double stickOut = Math.max(needed, Math.min(stepUp(roomy), wellGripped));
     double chosen = Math.max(shortest, Math.min(stickOut, longest));
-    boolean costlier = context.reach.isCostlier(body, chosen, Math.min(needed, longest));
-    return at(context, holder, costlier ? Math.min(needed, longest) : chosen);
+    double nearer = Math.max(shortest, Math.min(needed, longest));
+    boolean costlier = context.reach.isCostlier(body, chosen, nearer);
+    return at(context, holder, costlier ? nearer : chosen);
   }
 
   /** The assembly at a given stick-out; the gripped length follows from the tool's length. */

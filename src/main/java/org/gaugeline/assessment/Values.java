@@ -80,6 +80,7 @@ final class Values {
   final double reamerMarginFrictionFactor;
   final double genericProfileHalfWidthM;
   final double givenProfileHalfWidthM;
+  final double holderBendingReserveM;
   final double presetHalfWidthM;
   final double ruleHalfWidthM;
   final List<String> genericProfileBasis;
@@ -170,6 +171,7 @@ final class Values {
     this.reamerMarginFrictionFactor = data.practice("reamerMarginFrictionFactor");
     this.genericProfileHalfWidthM = data.practice("genericProfileHalfWidthM");
     this.givenProfileHalfWidthM = data.practice("givenProfileHalfWidthM");
+    this.holderBendingReserveM = data.practice("holderBendingReserveM");
     this.presetHalfWidthM = data.practice("stickOutPresetHalfWidthM");
     this.ruleHalfWidthM = data.practice("stickOutByRuleHalfWidthM");
     this.genericProfileBasis =

@@ -101,6 +101,9 @@ class LimitsHoldTest {
     RankedAssembly at = again(intents.with(pointer, SixDigits.roundDown(most)), told);
     assertMet(intents, told, limit, at, OF_FORCE);
     assertMet(intents, told, limit, at, Set.of("size-error", "roughness"));
+    if (!fails(told, "gap")) {
+      assertMet(intents, told, limit, at, Set.of("gap"));
+    }
     if (!RANGES.contains(limit.governedBy())) {
       RankedAssembly beyond = again(intents.with(pointer, BEYOND * most + step), told);
       assertBroken(intents, told, limit, beyond);

@@ -16,6 +16,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -208,7 +209,6 @@ class BadInputTest {
         "/workpiece | {'material':'C45','isoGroup':'N'}"
             + " | /workpiece/isoGroup | /workpiece/material",
         "/feature | {'pocketWidthMm':6} | /tool/diameterMm | /feature/pocketWidthMm",
-        "/machine | {'interface':'BT40','axes':3} | /feature/tiltDeg | /machine/axes",
         "/machine | {'interface':'BT40','toolChanger':{'maxDiameterMm':100,'maxDiameterNeighboursEmptyMm':80}}"
             + " | /machine/toolChanger/maxDiameterMm | /machine/toolChanger/maxDiameterNeighboursEmptyMm"
       })
@@ -217,6 +217,20 @@ class BadInputTest {
     assertThat(response.statusCode()).as(response.asString()).isEqualTo(422);
     assertThat(Problems.problem(response).path("errors").findValuesAsText("pointer"))
         .containsExactly(one, other);
+  }
+
+  @Test
+  void tiltTakesFiveAxes() {
+    String tilted = LEAST.replace("'BT40'}", "'BT40','axes':%d},'feature':{'tiltDeg':%d}");
+    Response refused = post(json(String.format(Locale.ROOT, tilted, 3, -5)));
+    assertThat(refused.statusCode()).as(refused.asString()).isEqualTo(422);
+    JsonNode errors = Problems.problem(refused).path("errors");
+    assertThat(errors.findValuesAsText("pointer"))
+        .containsExactly("/feature/tiltDeg", "/machine/axes");
+    assertThat(errors.path(0).path("detail").asText())
+        .contains("tiltDeg (-5)", "axes (3)", "wallDraftDeg");
+    assertThat(post(json(String.format(Locale.ROOT, tilted, 5, -5))).statusCode()).isEqualTo(200);
+    assertThat(post(json(String.format(Locale.ROOT, tilted, 3, 0))).statusCode()).isEqualTo(200);
   }
 
   @Test
