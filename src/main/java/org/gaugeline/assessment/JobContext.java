@@ -18,7 +18,6 @@ import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ProcessCapability;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.Spread;
-import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /**
