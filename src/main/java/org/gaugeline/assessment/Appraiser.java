@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
-import org.gaugeline.mechanics.runout.RunoutStack;
 
 /**
  * Weighs one assembly against one job: every pair of the contract's table that applies, each a
@@ -25,10 +24,10 @@ public final class Appraiser {
   }
 
   /** Weighs an assembly as it stands. */
-  Appraisal appraise(Body body, Assembly assembly) {
+  public Appraisal appraise(Body body, Assembly assembly) {
     double stickOut = assembly.stickOutM();
     Held held = Held.of(context, body, assembly);
-    SpeedLimits speed = SpeedLimits.of(context, body, stickOut);
+    SpeedLimits speed = SpeedLimits.of(context, body, assembly);
     Geometry geometry = geometry(body, assembly);
     List<Margin> margins = new ArrayList<>(10);
     runout(held.runout(), body, margins);
@@ -43,7 +42,8 @@ public final class Appraiser {
   private Geometry geometry(Body body, Assembly assembly) {
     ToolFlexibility tool = context.tool(assembly.stickOutM());
     double gaugeLength = assembly.gaugeLengthM();
-    double mass = body.massKg() + tool.massKg();
+    double weighed = assembly.measured().massKg();
+    double mass = Double.isNaN(weighed) ? body.massKg() + tool.massKg() : weighed;
     double g = context.models.values().gravityMPerS2;
     double moment =
         g
@@ -59,20 +59,21 @@ public final class Appraiser {
   }
 
   private void runout(RunoutModel runout, Body body, List<Margin> margins) {
-    RunoutStack stack = runout.stack();
     double allowed = context.allowedRunoutM;
     margins.add(
         new Margin(
             Pair.RUNOUT,
-            stack.medianTirM(),
-            stack.quantileTirM(confidence),
+            runout.medianTirM(),
+            runout.quantileTirM(confidence),
             allowed,
             allowed,
-            () -> stack.probabilityAtMost(allowed),
+            () -> runout.probabilityAtMost(allowed),
             List.of(
-                Double.isNaN(body.holder().ratings().runoutTirM())
-                    ? body.holder().family().sourceKey()
-                    : "given")));
+                runout.isMeasured()
+                    ? "measured"
+                    : Double.isNaN(body.holder().ratings().runoutTirM())
+                        ? body.holder().family().sourceKey()
+                        : "given")));
   }
 
   private void insertion(HolderBody holder, double insertionM, List<Margin> margins) {

@@ -84,7 +84,7 @@ final class FeedLimit {
     if (Double.isNaN(asked) || !Roughness.leavesCusps(context)) {
       return least;
     }
-    double tir = held.runout().stack().quantileTirM(context.job.preferences().confidence());
+    double tir = held.runout().quantileTirM(context.job.preferences().confidence());
     double left = Roughness.meanRoughnessM(context, feedPerToothM, tir);
     return least.or(Margin.ratio(asked, left), Pair.ROUGHNESS.id());
   }

@@ -1,7 +1,6 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
-import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.Stage;
@@ -46,7 +45,7 @@ final class ForceMargins {
     if (kind == OperationKind.FACE_MILLING || kind == OperationKind.TAPPING) {
       return; // a tap follows its hole, a face has no side
     }
-    RunoutStack runout = held.runout().stack();
+    RunoutModel runout = held.runout();
     Quantiles deflection = deflection(context, held, forces);
     double left = leftAfterSetting(context);
     double share = left * sizeShare(context);

@@ -27,7 +27,7 @@ record Held(
     return new Held(
         body,
         assembly,
-        RunoutModel.of(context, body.holder(), assembly.stickOutM()),
+        RunoutModel.of(context, assembly),
         GripCapacity.of(context, body, assembly.insertionM(), omega),
         SeamGrip.all(context, body.holder(), omega),
         Stack.compliance(context, body, assembly.stickOutM(), context.forces.axialDepthM()),

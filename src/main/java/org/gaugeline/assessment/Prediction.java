@@ -16,9 +16,9 @@ final class Prediction {
     Quantiles axial = stopAxial == null ? held.grip().frictionForceN() : stopAxial;
     double moment = InterfaceBending.momentNm(context.forces, appraisal.assembly().gaugeLengthM());
     return new Predicted(
-        held.runout().stack().medianTirM(),
-        held.runout().stack().quantileTirM(0.95),
-        Math.max(held.runout().worstTirM(), held.runout().stack().quantileTirM(0.95)),
+        held.runout().medianTirM(),
+        held.runout().quantileTirM(0.95),
+        Math.max(held.runout().worstTirM(), held.runout().quantileTirM(0.95)),
         torque.median(),
         torque.p05(),
         axial.median(),
@@ -32,7 +32,7 @@ final class Prediction {
             * appraisal.assembly().holder().family().dampingFactor(),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
-        lifeFactor(context, held.runout().stack().medianTirM()));
+        lifeFactor(context, held.runout().medianTirM()));
   }
 
   private static double balanceGradeMPerS(JobContext context, Appraisal appraisal) {

@@ -23,10 +23,9 @@ final class Roughness {
     if (Double.isNaN(asked) || !leavesCusps(context)) {
       return;
     }
-    double median = meanRoughnessM(context, runout.stack().medianTirM());
+    double median = meanRoughnessM(context, runout.medianTirM());
     double upper =
-        meanRoughnessM(
-            context, runout.stack().quantileTirM(context.job.preferences().confidence()));
+        meanRoughnessM(context, runout.quantileTirM(context.job.preferences().confidence()));
     margins.add(
         new Margin(
             Pair.ROUGHNESS,
@@ -80,6 +79,6 @@ final class Roughness {
       return 0;
     }
     double perTir = meanRoughnessM(context, 1e-9) - none;
-    return runout.stack().probabilityAtMost((askedM - none) / perTir * 1e-9);
+    return runout.probabilityAtMost((askedM - none) / perTir * 1e-9);
   }
 }

@@ -2,6 +2,7 @@ package org.gaugeline.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.runout.RunoutJoint;
@@ -20,12 +21,40 @@ import org.gaugeline.reference.Spread;
  *
  * @param stack the random sum
  * @param worstTirM sum of the bounds
+ * @param measuredTirM what was measured at the tip instead; NaN where nothing was
  */
-record RunoutModel(RunoutStack stack, double worstTirM) {
+record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
   /** The 95 % radius of a part stands for its bound; all bounds in line are never a forecast. */
   private static final double BOUND_OVER_SIGMA = new RunoutStack(1).quantileTirM(0.95) / 2;
 
-  static RunoutModel of(JobContext context, HolderBody holder, double stickOutM) {
+  static RunoutModel of(JobContext context, Assembly assembly) {
+    RunoutModel predicted = of(context, assembly.holder(), assembly.stickOutM());
+    double found = assembly.measured().runoutTirM();
+    return Double.isNaN(found)
+        ? predicted
+        : new RunoutModel(predicted.stack, Math.max(found, predicted.worstTirM), found);
+  }
+
+  boolean isMeasured() {
+    return !Double.isNaN(measuredTirM);
+  }
+
+  /** Median of the runout at the tip, TIR, m. */
+  double medianTirM() {
+    return isMeasured() ? measuredTirM : stack.medianTirM();
+  }
+
+  /** Runout at the tip that is not exceeded with a probability, TIR, m. */
+  double quantileTirM(double probability) {
+    return isMeasured() ? measuredTirM : stack.quantileTirM(probability);
+  }
+
+  /** Probability that the runout at the tip is no more than that. */
+  double probabilityAtMost(double tirM) {
+    return isMeasured() ? (measuredTirM <= tirM ? 1 : 0) : stack.probabilityAtMost(tirM);
+  }
+
+  private static RunoutModel of(JobContext context, HolderBody holder, double stickOutM) {
     RunoutJoint seat = seat(context, holder, holder.projectionM() + stickOutM);
     RunoutJoint clamping = clamping(context, holder, stickOutM);
     List<RunoutJoint> joints =
@@ -35,7 +64,7 @@ record RunoutModel(RunoutStack stack, double worstTirM) {
     double left = left(context, holder.family().gripModel());
     joints = left == 1 ? joints : shared(joints, left);
     return new RunoutModel(
-        RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA);
+        RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA, Double.NaN);
   }
 
   /**

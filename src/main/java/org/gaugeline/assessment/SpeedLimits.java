@@ -1,5 +1,8 @@
 package org.gaugeline.assessment;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.job.Job;
@@ -19,7 +22,24 @@ import org.gaugeline.reference.Spread;
  */
 record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, String basis) {
 
-  static SpeedLimits of(JobContext context, Body body, double stickOutM) {
+  static SpeedLimits of(JobContext context, Body body, Assembly assembly) {
+    Collector lowest = collect(context, body, assembly);
+    return new SpeedLimits(lowest.median, lowest.safe, lowest.governedBy, lowest.basis);
+  }
+
+  /** Every rated speed of an assembly, in the order of the parts. */
+  static List<Rated> all(JobContext context, Body body, Assembly assembly) {
+    return List.copyOf(collect(context, body, assembly).rated);
+  }
+
+  /**
+   * One rated speed.
+   *
+   * @param safeRadPerS at the asked confidence
+   */
+  record Rated(String code, double medianRadPerS, double safeRadPerS, String basis) {}
+
+  private static Collector collect(JobContext context, Body body, Assembly assembly) {
     Job job = context.job;
     HolderBody holder = body.holder();
     Collector lowest = new Collector(context.standardScore);
@@ -43,8 +63,8 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
       }
     }
     lowest.exact(job.tool().maxSpindleSpeedRadPerS(), "cutter-speed", "given");
-    bending(context, body, stickOutM, lowest);
-    return new SpeedLimits(lowest.median, lowest.safe, lowest.governedBy, lowest.basis);
+    bending(context, body, assembly, lowest);
+    return lowest;
   }
 
   /** What is marked on a holder, else the usual ceiling of its family and collet. */
@@ -64,10 +84,15 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
     }
   }
 
-  private static void bending(JobContext context, Body body, double stickOutM, Collector lowest) {
+  private static void bending(JobContext context, Body body, Assembly assembly, Collector lowest) {
     double share = context.models.values().firstModeShare;
+    double found = assembly.measured().firstFrequencyRadPerS();
+    if (!Double.isNaN(found)) {
+      lowest.exact(share * found, "bending-frequency", "measured");
+      return;
+    }
     double harmless = Math.max(lowest.median, lowest.safe) / share;
-    double first = Stack.firstFrequencyUpToRadPerS(context, body, stickOutM, harmless);
+    double first = Stack.firstFrequencyUpToRadPerS(context, body, assembly.stickOutM(), harmless);
     if (first < harmless) {
       lowest.exact(share * first, "bending-frequency", "beam-theory");
     }
@@ -89,6 +114,7 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
     private double safe = Double.POSITIVE_INFINITY;
     private String governedBy = "";
     private String basis = "";
+    private final List<Rated> rated = new ArrayList<>(6);
 
     Collector(double standardScore) {
       this.standardScore = standardScore;
@@ -104,6 +130,7 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
     }
 
     private void take(double middle, double low, String code, String source) {
+      rated.add(new Rated(code, middle, low, source));
       median = Math.min(median, middle);
       if (low < safe) {
         safe = low;
