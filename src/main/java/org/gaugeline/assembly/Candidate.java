@@ -9,6 +9,11 @@ package org.gaugeline.assembly;
  */
 public record Candidate(HolderBody holder, int owned, double purchase) {
 
+  /** A holder that is there already. */
+  public static Candidate ofGiven(HolderBody holder) {
+    return new Candidate(holder, 1, 0);
+  }
+
   /** A holder in one piece. */
   static Candidate single(HolderBody holder, int owned) {
     return new Candidate(holder, owned, owned > 0 ? 0 : holder.price());

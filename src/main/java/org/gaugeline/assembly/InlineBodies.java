@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.Job;
@@ -23,7 +24,7 @@ final class InlineBodies {
 
   Optional<HolderBody> body(
       StockEntry.InlineHolder given, String pointer, Job job, List<IntentFault> faults) {
-    String familyId = given.family();
+    String familyId = Objects.requireNonNull(given.family(), "the edge wants ref or family");
     String spindle = given.interfaceId();
     String interfaceId = spindle == null ? job.machine().spindle().id() : spindle;
     Double bore = given.boreM();
@@ -37,7 +38,7 @@ final class InlineBodies {
               Map.of("family", familyId, "interface", interfaceId, "boreM", boreM)));
       return Optional.empty();
     }
-    return Optional.of(merge(given, template));
+    return Optional.of(merge(given, template, template.boreM()));
   }
 
   private @Nullable HolderBody template(
@@ -56,7 +57,7 @@ final class InlineBodies {
     return best;
   }
 
-  private static HolderBody merge(StockEntry.InlineHolder given, HolderBody template) {
+  static HolderBody merge(StockEntry.InlineHolder given, HolderBody template, double boreM) {
     Double projection = given.projectionM();
     List<ProfileSection> sections = sections(given.profile());
     double length = 0;
@@ -73,13 +74,13 @@ final class InlineBodies {
             Locale.ROOT,
             "own-%s-%.4g-p%.4g",
             template.family().id(),
-            template.boreM() * 1e3,
+            boreM * 1e3,
             projectionM * 1e3),
         HolderBody.Origin.REQUEST,
         template.family(),
         template.spindleInterface(),
         given.faceContact() == null ? template.faceContact() : given.faceContact(),
-        template.boreM(),
+        boreM,
         template.colletSize(),
         projectionM,
         sections,
@@ -91,7 +92,7 @@ final class InlineBodies {
         given.profile().isEmpty() ? template.sourceKey() : "given");
   }
 
-  private static List<ProfileSection> sections(List<StockEntry.Section> given) {
+  static List<ProfileSection> sections(List<StockEntry.Section> given) {
     List<ProfileSection> sections = new ArrayList<>(given.size());
     for (StockEntry.Section section : given) {
       sections.add(
@@ -134,7 +135,7 @@ final class InlineBodies {
         orElse(given.axialHoldN(), none));
   }
 
-  private static double orElse(@Nullable Double given, double otherwise) {
+  static double orElse(@Nullable Double given, double otherwise) {
     return given == null ? otherwise : given;
   }
 }

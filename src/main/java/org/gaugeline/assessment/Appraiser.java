@@ -23,6 +23,11 @@ public final class Appraiser {
     return appraise(body, StickOut.choose(context, body));
   }
 
+  /** The assembly at a given stick-out. */
+  public static Assembly standing(JobContext context, HolderBody holder, double stickOutM) {
+    return StickOut.at(context, holder, stickOutM);
+  }
+
   /** Weighs an assembly as it stands. */
   public Appraisal appraise(Body body, Assembly assembly) {
     double stickOut = assembly.stickOutM();

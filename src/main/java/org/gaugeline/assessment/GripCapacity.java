@@ -81,20 +81,14 @@ record GripCapacity(
       GrippedShank shank,
       double insertionM,
       double omegaRadPerS) {
+    boolean fits = holder.takes(shank.diameterM());
     GripCapacity predicted =
-        switch (holder.family().gripModel()) {
-          case SHRINK -> shrink(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
-          case PRESSURE, JAWS -> pressure(context, holder, shank, insertionM, omegaRadPerS);
-          case COLLET, FLOATING_COLLET -> collet(context, holder, shank, omegaRadPerS);
-          case SIDE_LOCK -> sideLock(context, holder, shank, false);
-          case INCLINED_SIDE_LOCK -> sideLock(context, holder, shank, true);
-          case SQUARE_DRIVE -> squareDrive(context, holder, shank, omegaRadPerS);
-          case ARBOR -> ArborGrip.of(context, holder, false);
-          case DISC_ARBOR -> ArborGrip.of(context, holder, true);
-        };
+        !fits
+            ? none(holder)
+            : predicted(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
     double marked = holder.ratings().clampingTorqueNm();
     GripCapacity held =
-        Double.isNaN(marked)
+        Double.isNaN(marked) || !fits
             ? predicted
             : new GripCapacity(
                 Quantiles.exact(2 * marked / shank.diameterM()),
@@ -103,6 +97,31 @@ record GripCapacity(
                 "given",
                 predicted.seated());
     return shank.form() == ShankForm.FORM_LOCKED ? held.locked(context.models, shank) : held;
+  }
+
+  /** A shank that does not fit the bore is not held. */
+  private static GripCapacity none(HolderBody holder) {
+    return new GripCapacity(Quantiles.exact(NOTHING_N), null, null, holder.sourceKey());
+  }
+
+  private static GripCapacity predicted(
+      JobContext context,
+      HolderBody holder,
+      double noseDiameterM,
+      GrippedShank shank,
+      double insertionM,
+      double omegaRadPerS) {
+    return switch (holder.family().gripModel()) {
+      case SHRINK -> shrink(context, holder, noseDiameterM, shank, insertionM, omegaRadPerS);
+      case PRESSURE, JAWS -> pressure(context, holder, shank, insertionM, omegaRadPerS);
+      case COLLET, FLOATING_COLLET -> collet(context, holder, shank, omegaRadPerS);
+      case SIDE_LOCK -> shank.hasFlat() ? sideLock(context, holder, shank, false) : none(holder);
+      case INCLINED_SIDE_LOCK ->
+          shank.hasFlat() ? sideLock(context, holder, shank, true) : none(holder);
+      case SQUARE_DRIVE -> squareDrive(context, holder, shank, omegaRadPerS);
+      case ARBOR -> ArborGrip.of(context, holder, false);
+      case DISC_ARBOR -> ArborGrip.of(context, holder, true);
+    };
   }
 
   /** The same grip behind a sleeve that passes on a share of the pressure. */

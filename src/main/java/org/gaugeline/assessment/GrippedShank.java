@@ -16,4 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param size the standard size; null for a diameter that no standard has
  */
 record GrippedShank(
-    double diameterM, Solid solid, Substrate substrate, ShankForm form, @Nullable ShankSize size) {}
+    double diameterM, Solid solid, Substrate substrate, ShankForm form, @Nullable ShankSize size) {
+
+  /** Whether a clamping screw finds its flat. */
+  boolean hasFlat() {
+    return (form == ShankForm.FLAT || form == ShankForm.INCLINED_FLAT)
+        && size != null
+        && size.screwDiameterM() > 0;
+  }
+}

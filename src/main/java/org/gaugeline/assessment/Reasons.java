@@ -45,7 +45,7 @@ public final class Reasons {
     return List.copyOf(reasons);
   }
 
-  private static Reason reason(Gate gate) {
+  static Reason reason(Gate gate) {
     return new Reason(
         Criterion.GATE,
         gate.code(),
@@ -57,7 +57,7 @@ public final class Reasons {
         List.of(gate.basis()));
   }
 
-  private static Reason reason(Margin margin) {
+  static Reason reason(Margin margin) {
     Tone tone =
         margin.ratio() < 1 ? Tone.AGAINST : margin.score() >= CLEARLY_MET ? Tone.FOR : Tone.NEUTRAL;
     return new Reason(

@@ -33,6 +33,12 @@ public record Intent(
     Shop shop,
     Preferences preferences) {
 
+  /** The same with another cut. */
+  public Intent with(Operation other) {
+    return new Intent(
+        label, textUnits, workpiece, other, feature, tool, machine, shop, preferences);
+  }
+
   /** The material, by name or by the caller's own cutting constants. */
   public record Workpiece(
       String material,
@@ -59,7 +65,58 @@ public record Intent(
       @Nullable HoleEnd hole,
       @Nullable Double minutesPerPart,
       @Nullable Double partsPerYear,
-      @Nullable Double rampAngleRad) {}
+      @Nullable Double rampAngleRad) {
+
+    /** The same with another axial depth. */
+    public Operation withAxialDepthM(double depthM) {
+      return changed(depthM, radialDepthM, cuttingSpeedMPerS, spindleSpeedRadPerS, feedPerToothM);
+    }
+
+    /** The same with another radial depth. */
+    public Operation withRadialDepthM(double depthM) {
+      return changed(axialDepthM, depthM, cuttingSpeedMPerS, spindleSpeedRadPerS, feedPerToothM);
+    }
+
+    /** The same with another spindle speed, said as before: by cutting speed or by itself. */
+    public Operation withCuttingSpeedMPerS(double speedMPerS) {
+      return changed(axialDepthM, radialDepthM, speedMPerS, null, feedPerToothM);
+    }
+
+    /** The same with another spindle speed. */
+    public Operation withSpindleSpeedRadPerS(double speedRadPerS) {
+      return changed(axialDepthM, radialDepthM, null, speedRadPerS, feedPerToothM);
+    }
+
+    /** The same with another feed per tooth. */
+    public Operation withFeedPerToothM(double feedM) {
+      return changed(axialDepthM, radialDepthM, cuttingSpeedMPerS, spindleSpeedRadPerS, feedM);
+    }
+
+    private Operation changed(
+        @Nullable Double axialM,
+        @Nullable Double radialM,
+        @Nullable Double cuttingMPerS,
+        @Nullable Double spindleRadPerS,
+        @Nullable Double feedM) {
+      return new Operation(
+          kind,
+          stage,
+          axialM,
+          radialM,
+          cuttingMPerS,
+          spindleRadPerS,
+          feedM,
+          feedM == null ? feedPerRevM : null,
+          preDrilledDiameterM,
+          coolant,
+          direction,
+          tapping,
+          hole,
+          minutesPerPart,
+          partsPerYear,
+          rampAngleRad);
+    }
+  }
 
   /** What the tool reaches into and how exact the result must be. */
   public record Feature(

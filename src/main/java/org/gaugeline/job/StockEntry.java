@@ -17,7 +17,7 @@ public record StockEntry(
 
   /** A holder in the caller's own words; absent members are estimated. */
   public record InlineHolder(
-      String family,
+      @Nullable String family,
       @Nullable String interfaceId,
       @Nullable Double boreM,
       @Nullable Double projectionM,
@@ -36,7 +36,43 @@ public record StockEntry(
       @Nullable Double frictionCoefficient,
       @Nullable Double clampingTorqueNm,
       @Nullable Double axialHoldN,
-      @Nullable Double price) {}
+      @Nullable Double price) {
+    /** Nothing known. */
+    public static final InlineHolder NONE =
+        new InlineHolder(
+            null, null, null, null, List.of(), null, null, null, null, null, null, null, null, null,
+            null, null, null, null, null, null);
+
+    /** The same of another family. */
+    public InlineHolder withFamily(String other) {
+      return new InlineHolder(
+          other,
+          interfaceId,
+          boreM,
+          projectionM,
+          profile,
+          material,
+          massKg,
+          faceContact,
+          throughCoolant,
+          maxSpindleSpeedRadPerS,
+          balanceGradeMPerS,
+          balanceSpeedRadPerS,
+          residualUnbalanceKgM,
+          runoutTirM,
+          interferenceM,
+          nutTorqueNm,
+          frictionCoefficient,
+          clampingTorqueNm,
+          axialHoldN,
+          price);
+    }
+
+    /** Whether nothing is known. */
+    public boolean saysNothing() {
+      return equals(NONE);
+    }
+  }
 
   /** One frustum of an inline profile, from the gauge plane outward. */
   public record Section(

@@ -1,0 +1,119 @@
+package org.gaugeline.advice;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.gaugeline.assembly.Assembly;
+import org.gaugeline.assembly.Candidate;
+import org.gaugeline.assembly.GivenAssembly;
+import org.gaugeline.assembly.GivenStack;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assessment.Appraisal;
+import org.gaugeline.assessment.Appraiser;
+import org.gaugeline.assessment.Body;
+import org.gaugeline.assessment.Finding;
+import org.gaugeline.assessment.Inspection;
+import org.gaugeline.assessment.JobContext;
+import org.gaugeline.assessment.LimitSolver;
+import org.gaugeline.assessment.Models;
+import org.gaugeline.assessment.Reasons;
+import org.gaugeline.job.Completion;
+import org.gaugeline.job.Intent;
+import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.job.Job;
+import org.gaugeline.reference.MaterialIndex;
+import org.gaugeline.reference.ReferenceData;
+
+/**
+ * The story of one assessment: complete the intent, put the given components together, weigh that
+ * one assembly as any other, look at it by every rule, and find what would make it fit.
+ */
+public final class Assessor {
+  private final Completion completion;
+  private final GivenStack stacks;
+  private final Models models;
+  private final Advisor advisor;
+  private final Map<String, Body> bodies = new ConcurrentHashMap<>();
+
+  public Assessor(ReferenceData data, HolderCatalogue catalogue, Advisor advisor) {
+    this.completion = new Completion(data, MaterialIndex.of(data.materials().values()));
+    this.stacks = new GivenStack(data, catalogue);
+    this.models = new Models(data);
+    this.advisor = advisor;
+  }
+
+  /** A given assembly weighed and looked at. */
+  public record Judged(JobContext context, Appraisal appraisal, List<Finding> findings) {
+    public Verdict verdict() {
+      return Verdict.of(findings);
+    }
+  }
+
+  /**
+   * Weighs a given assembly and looks at it by every rule.
+   *
+   * @throws IntentFaultException where a reference is unknown or nothing holds a tool
+   */
+  public Judged judge(Intent intent, GivenAssembly given) {
+    Job job = completion.complete(intent);
+    JobContext context = JobContext.of(job, models);
+    GivenStack.Built built = stacks.build(job, given);
+    Appraiser appraiser = new Appraiser(context);
+    Body body = body(built.body());
+    Double stickOut = given.stickOutM();
+    Assembly assembly =
+        stickOut == null
+            ? appraiser.appraise(body).assembly()
+            : Appraiser.standing(context, built.body(), stickOut);
+    Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
+    List<Finding> findings = new Inspection(context, given, built, appraisal).findings();
+    return new Judged(context, appraisal, findings);
+  }
+
+  /** Everything that is said of a judged assembly. */
+  public Assessment assess(Intent intent, GivenAssembly given, Judged judged) {
+    JobContext context = judged.context();
+    Verdict verdict = judged.verdict();
+    WouldFit would = new WouldFit(this, advisor, intent, given, judged);
+    return new Assessment(
+        context.job(),
+        context.loads(),
+        context.demands(),
+        verdict,
+        judged.findings(),
+        told(context, judged.appraisal()),
+        verdict == Verdict.UNFIT ? would.changes() : List.of(),
+        verdict == Verdict.UNFIT ? would.hopeless() : List.of());
+  }
+
+  private static RankedAssembly told(JobContext context, Appraisal appraisal) {
+    Candidate candidate = Candidate.ofGiven(appraisal.assembly().holder());
+    Weighed weighed = Weighed.of(context, new Economist(context), candidate, appraisal);
+    return new RankedAssembly(
+        "a1",
+        1,
+        appraisal.assembly(),
+        Components.of(context, appraisal),
+        appraisal.standing(),
+        weighed.scores(),
+        context.probability(appraisal),
+        appraisal.geometry(),
+        context.predicted(appraisal),
+        new LimitSolver(context).solve(appraisal),
+        SetUp.steps(context, appraisal),
+        weighed.economics(),
+        Reasons.of(appraisal),
+        Cautions.ofAssembly(context, appraisal));
+  }
+
+  private Body body(HolderBody holder) {
+    if (holder.origin() == HolderBody.Origin.REQUEST) {
+      return Body.prepare(holder, models);
+    }
+    Body prepared = bodies.get(holder.ref());
+    return prepared == null
+        ? bodies.computeIfAbsent(holder.ref(), ref -> Body.prepare(holder, models))
+        : prepared;
+  }
+}

@@ -1,0 +1,50 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.gaugeline.assembly.Seam;
+
+/** More joints than are wise, or an extension whose shank does not fit its holder. */
+record StackRule() implements Rule {
+  @Override
+  public List<String> codes() {
+    return List.of("stacking-depth", "extension-and-bore-differ");
+  }
+
+  @Override
+  public Criterion criterion() {
+    return Criterion.GATE;
+  }
+
+  @Override
+  public void check(Inspection on, Consumer<Finding> found) {
+    int joints = on.holder().seams().size();
+    double wise = on.context().practice("mostJoints");
+    if (joints > wise) {
+      found.accept(
+          Inspection.finding(
+              "stacking-depth",
+              Severity.WARNING,
+              Criterion.GATE,
+              joints,
+              wise,
+              Measure.COUNT,
+              "stack-practice",
+              "/assembly/components"));
+    }
+    for (Seam seam : on.holder().seams()) {
+      if (seam instanceof Seam.Clamped clamped && !clamped.host().takes(clamped.shankDiameterM())) {
+        found.accept(
+            Inspection.finding(
+                "extension-and-bore-differ",
+                Severity.ERROR,
+                Criterion.GATE,
+                clamped.shankDiameterM(),
+                clamped.host().boreM(),
+                Measure.LENGTH,
+                clamped.host().sourceKey(),
+                "/assembly/components"));
+      }
+    }
+  }
+}

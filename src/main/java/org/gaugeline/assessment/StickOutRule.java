@@ -1,0 +1,36 @@
+package org.gaugeline.assessment;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A tool that stands out further than the job needs: runout and bending for nothing. */
+record StickOutRule() implements Rule {
+  @Override
+  public List<String> codes() {
+    return List.of("stick-out-longer-than-needed");
+  }
+
+  @Override
+  public Criterion criterion() {
+    return Criterion.REACH;
+  }
+
+  @Override
+  public void check(Inspection on, Consumer<Finding> found) {
+    double given = on.appraisal().assembly().stickOutM();
+    double needed = StickOut.choose(on.context(), on.appraisal().body()).stickOutM();
+    double spare = on.context().practice("stickOutSpareM");
+    if (given > needed + spare) {
+      found.accept(
+          Inspection.finding(
+              "stick-out-longer-than-needed",
+              Severity.NOTE,
+              Criterion.REACH,
+              given,
+              needed,
+              Measure.LENGTH,
+              "plane-geometry",
+              "/assembly/stickOutMm"));
+    }
+  }
+}
