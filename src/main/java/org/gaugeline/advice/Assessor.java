@@ -12,6 +12,7 @@ import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
+import org.gaugeline.assessment.DerivationStep;
 import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Inspection;
 import org.gaugeline.assessment.JobContext;
@@ -47,6 +48,11 @@ public final class Assessor {
   public record Judged(JobContext context, Appraisal appraisal, List<Finding> findings) {
     public Verdict verdict() {
       return Verdict.of(findings);
+    }
+
+    /** Its numbers as lines that can be checked by hand. */
+    public List<DerivationStep> derivation() {
+      return context.derivation(appraisal);
     }
   }
 

@@ -211,6 +211,11 @@ public final class JobContext {
     return new Probability(accuracy, grip, reach, speed, accuracy * grip * reach * speed);
   }
 
+  /** An assembly's numbers as lines that can be checked by hand. */
+  public List<DerivationStep> derivation(Appraisal appraisal) {
+    return Derivation.of(this, appraisal);
+  }
+
   /** What an assembly is predicted to do. */
   public Predicted predicted(Appraisal appraisal) {
     return Prediction.of(this, appraisal);

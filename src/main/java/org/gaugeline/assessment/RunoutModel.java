@@ -55,6 +55,13 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
   }
 
   private static RunoutModel of(JobContext context, HolderBody holder, double stickOutM) {
+    List<RunoutJoint> joints = joints(context, holder, stickOutM);
+    return new RunoutModel(
+        RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA, Double.NaN);
+  }
+
+  /** Every joint between spindle and tip, spindle first. */
+  static List<RunoutJoint> joints(JobContext context, HolderBody holder, double stickOutM) {
     RunoutJoint seat = seat(context, holder, holder.projectionM() + stickOutM);
     RunoutJoint clamping = clamping(context, holder, stickOutM);
     List<RunoutJoint> joints =
@@ -62,9 +69,7 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
             ? List.of(seat, clamping)
             : composed(context, holder, stickOutM, seat, clamping);
     double left = left(context, holder.family().gripModel());
-    joints = left == 1 ? joints : shared(joints, left);
-    return new RunoutModel(
-        RunoutStack.of(joints), RunoutStack.worstCaseTirM(joints) * BOUND_OVER_SIGMA, Double.NaN);
+    return left == 1 ? joints : shared(joints, left);
   }
 
   /**

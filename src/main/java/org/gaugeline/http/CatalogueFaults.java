@@ -161,6 +161,15 @@ final class CatalogueFaults {
     }
   }
 
+  /** Names of a component of a given assembly. */
+  void component(
+      String pointer, @Nullable String ref, @Nullable String spindle, List<Fault> faults) {
+    if (ref != null && !holders.knows(ref) && !data.colletSizes().containsKey(ref)) {
+      faults.add(unknown(pointer + "/ref", "unknown-holder", ref, List.of(), ""));
+    }
+    spindleEnd(pointer + "/interface", spindle, faults);
+  }
+
   private static Fault unknown(
       String pointer, String code, String name, List<String> nearest, String more) {
     Map<String, Object> parameters = new LinkedHashMap<>();

@@ -24,17 +24,21 @@ final class ReasonWriter {
       json.startText("text");
       words.reason(json, reason, job);
       json.endText();
-      json.number("demand", reason.measure().fromSi(reason.demand()));
-      json.number("capacity", reason.measure().fromSi(reason.capacity()));
-      String unit = reason.measure().unit();
-      if (!unit.isEmpty()
-          && (Double.isFinite(reason.demand()) || Double.isFinite(reason.capacity()))) {
-        json.text("unit", unit);
-      }
+      numbers(json, reason);
       basis(json, reason.basis());
       json.endObject();
     }
     json.endArray();
+  }
+
+  static void numbers(JsonBytes json, Reason reason) {
+    json.number("demand", reason.measure().fromSi(reason.demand()));
+    json.number("capacity", reason.measure().fromSi(reason.capacity()));
+    String unit = reason.measure().unit();
+    if (!unit.isEmpty()
+        && (Double.isFinite(reason.demand()) || Double.isFinite(reason.capacity()))) {
+      json.text("unit", unit);
+    }
   }
 
   void cautions(JsonBytes json, List<Caution> cautions, Job job) {

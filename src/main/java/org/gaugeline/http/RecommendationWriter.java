@@ -74,7 +74,7 @@ final class RecommendationWriter {
     json.endObject();
   }
 
-  private void assumptions(JsonBytes json, Job job) {
+  void assumptions(JsonBytes json, Job job) {
     json.array("assumptions");
     for (Assumption assumption : job.assumptions()) {
       json.object();
@@ -91,7 +91,7 @@ final class RecommendationWriter {
     json.endArray();
   }
 
-  private static void loads(JsonBytes json, Loads l) {
+  static void loads(JsonBytes json, Loads l) {
     json.object("loads");
     json.number("spindleSpeedRpm", l.spindleSpeedRadPerS(), UnitSuffix.RPM);
     json.number("feedRateMmPerMin", l.feedRateMPerS(), UnitSuffix.MM_PER_MIN);
@@ -110,7 +110,7 @@ final class RecommendationWriter {
     json.endObject();
   }
 
-  private static void demands(JsonBytes json, Demands d) {
+  static void demands(JsonBytes json, Demands d) {
     json.object("demands");
     json.number("runoutAtTipUm", d.runoutAtTipM(), UnitSuffix.UM);
     json.number("deflectionUm", d.deflectionM(), UnitSuffix.UM);
@@ -184,7 +184,7 @@ final class RecommendationWriter {
     json.endArray();
   }
 
-  private void change(JsonBytes json, Recommendation.Change change, Job job) {
+  void change(JsonBytes json, Recommendation.Change change, Job job) {
     json.object();
     json.text("pointer", change.pointer());
     Object from = change.from();

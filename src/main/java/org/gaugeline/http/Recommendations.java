@@ -12,13 +12,14 @@ import org.gaugeline.wording.Words;
 
 /** Body in, answer out: what stands between the wire and the engine. Holds no state of requests. */
 public final class Recommendations {
-  private final IntentBody bodies;
+  private final RequestBody<WireIntent> bodies;
   private final RecommendationEngine engine;
   private final RecommendationWriter writer;
 
   public Recommendations(
       RecommendationEngine engine, Words words, ReferenceData data, HolderCatalogue holders) {
-    this.bodies = new IntentBody(ContractDocument.load(), new CatalogueFaults(data, holders));
+    this.bodies =
+        RequestBody.ofIntents(ContractDocument.load(), new CatalogueFaults(data, holders));
     this.engine = engine;
     this.writer = new RecommendationWriter(words, data.version());
   }

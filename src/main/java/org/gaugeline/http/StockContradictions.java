@@ -31,10 +31,13 @@ final class StockContradictions {
         faults.add(
             Contradictions.fault(pointer + "/ref", ref, pointer + "/family", family, detail));
       }
-      List<WireIntent.ProfileSection> profile = orEmpty(entry.profile());
-      for (int j = 0; j < profile.size(); j++) {
-        section(pointer + "/profile/" + j, profile.get(j), faults);
-      }
+      profile(pointer, orEmpty(entry.profile()), faults);
+    }
+  }
+
+  static void profile(String pointer, List<WireIntent.ProfileSection> profile, List<Fault> faults) {
+    for (int j = 0; j < profile.size(); j++) {
+      section(pointer + "/profile/" + j, profile.get(j), faults);
     }
   }
 

@@ -10,7 +10,6 @@ import static org.gaugeline.quantity.UnitSuffix.UM;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.gaugeline.http.wire.WireIntent;
 import org.gaugeline.job.StockEntry;
 import org.gaugeline.quantity.UnitSuffix;
@@ -34,9 +33,9 @@ final class StockReader {
     return entries;
   }
 
-  private static StockEntry.InlineHolder inline(WireIntent.StockEntry s) {
+  static StockEntry.InlineHolder inline(WireIntent.StockEntry s) {
     return new StockEntry.InlineHolder(
-        Objects.requireNonNull(s.family()),
+        s.family(),
         s.interface_(),
         si(s.boreMm(), MM),
         si(s.projectionMm(), MM),

@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.gaugeline.advice.Advisor;
+import org.gaugeline.advice.Assessor;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.http.Assessments;
 import org.gaugeline.http.Catalogue;
 import org.gaugeline.http.RecommendationEngine;
 import org.gaugeline.http.Recommendations;
@@ -42,8 +44,21 @@ public class Wiring {
 
   @Produces
   @Singleton
-  RecommendationEngine engine(ReferenceData data, HolderCatalogue holders) {
-    return new Advisor(data, holders)::recommend;
+  Advisor advisor(ReferenceData data, HolderCatalogue holders) {
+    return new Advisor(data, holders);
+  }
+
+  @Produces
+  @Singleton
+  RecommendationEngine engine(Advisor advisor) {
+    return advisor::recommend;
+  }
+
+  @Produces
+  @Singleton
+  Assessments assessments(
+      Advisor advisor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new Assessments(new Assessor(data, holders, advisor), words, data, holders);
   }
 
   @Produces

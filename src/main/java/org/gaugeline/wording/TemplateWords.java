@@ -4,6 +4,7 @@ import java.util.Map;
 import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.advice.Recommendation.RuledOut;
 import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
@@ -43,6 +44,16 @@ public final class TemplateWords implements Words {
         sentences.cautions().get(caution.code()),
         caution.code(),
         NumberFilling.of(caution, job));
+  }
+
+  @Override
+  public void finding(TextBytes out, Finding finding, Job job) {
+    reason(out, finding.reason(), job);
+  }
+
+  @Override
+  public void remedy(TextBytes out, Finding finding, Job job) {
+    reason(out, finding.reason(), job);
   }
 
   @Override

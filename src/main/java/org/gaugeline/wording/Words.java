@@ -3,6 +3,7 @@ package org.gaugeline.wording;
 import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.advice.Recommendation.RuledOut;
 import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
@@ -15,6 +16,11 @@ public interface Words {
   void reason(TextBytes out, Reason reason, Job job);
 
   void caution(TextBytes out, Caution caution, Job job);
+
+  void finding(TextBytes out, Finding finding, Job job);
+
+  /** What to do about a finding. */
+  void remedy(TextBytes out, Finding finding, Job job);
 
   void setUp(TextBytes out, SetUpStep step, Job job);
 

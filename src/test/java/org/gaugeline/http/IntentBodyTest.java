@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.gaugeline.advice.Bench;
+import org.gaugeline.http.wire.WireIntent;
 import org.junit.jupiter.api.Test;
 
 /** The binder, the finder of faults and an independent validator agree on what is refused. */
@@ -24,8 +25,8 @@ class IntentBodyTest {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final ContractDocument document = ContractDocument.load();
-  private final IntentBody bodies =
-      new IntentBody(document, new CatalogueFaults(Bench.DATA, Bench.CATALOGUE));
+  private final RequestBody<WireIntent> bodies =
+      RequestBody.ofIntents(document, new CatalogueFaults(Bench.DATA, Bench.CATALOGUE));
   private final Schema schema = document.schema("Intent");
   private final com.networknt.schema.Schema oracle = ContractSchemas.schema("Intent");
 

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.http.wire.WireIntent;
 import org.jspecify.annotations.Nullable;
 
@@ -18,17 +20,52 @@ import org.jspecify.annotations.Nullable;
  * A request's bytes into a checked intent. The fast path binds and checks; only where that fails is
  * the body read once more as a tree, to say everything that is wrong with it.
  */
-final class IntentBody {
+final class RequestBody<W> {
   private final Schema schema;
   private final RecordCheck check;
-  private final ObjectReader reader = StrictJson.MAPPER.readerFor(WireIntent.class);
+  private final Class<W> type;
+  private final ObjectReader reader;
+  private final Function<W, List<Fault>> rest;
 
-  private final CatalogueFaults catalogue;
+  /**
+   * Prepares the reading of one kind of body.
+   *
+   * @param type the record that it binds to
+   * @param schema the component of the contract that it keeps to
+   * @param rest what a body may still get wrong when it keeps to the schema
+   */
+  RequestBody(Class<W> type, Schema schema, Function<W, List<Fault>> rest) {
+    this.type = type;
+    this.schema = schema;
+    this.check = RecordCheck.of(type, schema);
+    this.reader = StrictJson.MAPPER.readerFor(type);
+    this.rest = rest;
+  }
 
-  IntentBody(ContractDocument document, CatalogueFaults catalogue) {
-    this.catalogue = catalogue;
-    this.schema = document.schema("Intent");
-    this.check = RecordCheck.of(WireIntent.class, schema);
+  /** Bodies of recommendations. */
+  static RequestBody<WireIntent> ofIntents(ContractDocument document, CatalogueFaults catalogue) {
+    return new RequestBody<>(
+        WireIntent.class,
+        document.schema("Intent"),
+        wire -> {
+          List<Fault> faults = new ArrayList<>(Contradictions.find(wire));
+          faults.addAll(catalogue.find(wire));
+          return faults;
+        });
+  }
+
+  /** Bodies of assessments. */
+  static RequestBody<WireAssessment> ofAssessments(
+      ContractDocument document, CatalogueFaults catalogue) {
+    return new RequestBody<>(
+        WireAssessment.class,
+        document.schema("AssessmentIntent"),
+        wire -> {
+          List<Fault> faults = new ArrayList<>(Contradictions.find(wire.intent()));
+          faults.addAll(catalogue.find(wire.intent()));
+          faults.addAll(AssemblyFaults.find(wire, catalogue));
+          return faults;
+        });
   }
 
   /**
@@ -36,21 +73,21 @@ final class IntentBody {
    *
    * @throws ProblemException with all faults, including those that only the tables show
    */
-  WireIntent read(byte[] body) {
-    WireIntent wire = bind(body);
-    if (wire != null && Contradictions.find(wire).isEmpty() && catalogue.find(wire).isEmpty()) {
+  W read(byte[] body) {
+    W wire = bind(body);
+    if (wire != null && rest.apply(wire).isEmpty()) {
       return wire;
     }
     throw new ProblemException(explain(body));
   }
 
   /** The body where it keeps to the schema, null where it does not. */
-  @Nullable WireIntent bind(byte[] body) {
+  @Nullable W bind(byte[] body) {
     if (TextScan.firstFault(body) >= 0) {
       return null;
     }
     try (JsonParser parser = new NullRefusingParser(StrictJson.FACTORY.createParser(body))) {
-      WireIntent wire = reader.readValue(parser);
+      W wire = type.cast(reader.readValue(parser));
       return wire != null && check.passes(wire) ? wire : null;
     } catch (IOException e) {
       // Not lost: explain() reads the body again and says what is wrong.
@@ -83,14 +120,13 @@ final class IntentBody {
     if (!tree.isObject()) {
       return;
     }
-    WireIntent rest;
+    W sound;
     try {
-      rest = reader.readValue(tree);
+      sound = type.cast(reader.readValue(tree));
     } catch (IOException e) {
       throw new IllegalStateException("what passed the schema does not bind", e);
     }
-    faults.addAll(Contradictions.find(rest));
-    faults.addAll(catalogue.find(rest));
+    faults.addAll(rest.apply(sound));
   }
 
   private static Problem textProblem(byte[] body, int at) {
