@@ -35,7 +35,12 @@ class ContractDocumentTest {
           "JointStiffness",
           "Damper",
           "Preferences",
-          "Weights");
+          "Weights",
+          "AssessmentIntent",
+          "GivenAssembly",
+          "GivenComponent",
+          "Measured",
+          "MeasuredMode");
 
   private final JsonNode document = ContractSchemas.DOCUMENT;
   private final JsonNode schemas = document.path("components").path("schemas");
@@ -116,7 +121,7 @@ class ContractDocumentTest {
         assertThat(operation.path("responses").has("default")).as(id).isFalse();
       }
     }
-    assertThat(ids).hasSize(13);
+    assertThat(ids).hasSize(14);
   }
 
   @Test
@@ -173,5 +178,17 @@ class ContractDocumentTest {
     IntentBodyTest.demoIntents()
         .forEach(intent -> intents.add(ContractSchemas.parse(intent.toString())));
     assertThat(examples).containsExactlyElementsOf(intents);
+  }
+
+  @Test
+  void showsTheDemoAssessmentsAsExamples() {
+    List<JsonNode> examples = new ArrayList<>();
+    document
+        .at("/paths/~1v1~1assessments/post/requestBody/content/application~1json/examples")
+        .forEach(example -> examples.add(ContractSchemas.parse(example.path("value").toString())));
+    List<JsonNode> bodies = new ArrayList<>();
+    IntentBodyTest.demoBodies("assessments")
+        .forEach(body -> bodies.add(ContractSchemas.parse(body.toString())));
+    assertThat(examples).containsExactlyElementsOf(bodies);
   }
 }

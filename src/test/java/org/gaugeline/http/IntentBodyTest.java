@@ -31,7 +31,11 @@ class IntentBodyTest {
   private final com.networknt.schema.Schema oracle = ContractSchemas.schema("Intent");
 
   static List<JsonNode> demoIntents() {
-    try (Stream<Path> files = Files.list(Path.of("demo-data", "intents"))) {
+    return demoBodies("intents");
+  }
+
+  static List<JsonNode> demoBodies(String folder) {
+    try (Stream<Path> files = Files.list(Path.of("demo-data", folder))) {
       List<JsonNode> intents = new ArrayList<>();
       for (Path file : files.sorted().toList()) {
         intents.add(ContractSchemas.parse(Files.readString(file)));

@@ -1,0 +1,91 @@
+package org.gaugeline.http;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Assessments over HTTP: as documented, the same bytes again, and every fault with its pointer. */
+@QuarkusTest
+class AssessmentContractTest {
+
+  @Test
+  void answersEveryDemoAssessmentAsDocumented() {
+    for (JsonNode body : IntentBodyTest.demoBodies("assessments")) {
+      for (String query : new String[] {"", "?explain=true"}) {
+        Response response = post(body, query);
+        String answer = response.asString();
+        assertThat(response.statusCode()).as(answer).isEqualTo(200);
+        JsonNode json = ContractSchemas.parse(answer);
+        assertThat(ContractSchemas.faults("Assessment", json)).as(answer).isEmpty();
+        assertThat(answer).doesNotContain("null", "NaN", "Infinity");
+        assertThat(json.has("derivation")).isEqualTo(!query.isEmpty());
+        assertThat(post(body, query).asByteArray()).isEqualTo(response.asByteArray());
+      }
+    }
+  }
+
+  @Test
+  void whatWouldMakeItFitDoesSoWhenItIsSentAgain() {
+    JsonNode body = IntentBodyTest.demoBodies("assessments").get(0);
+    JsonNode unfit = ContractSchemas.parse(post(body, "").asString());
+    assertThat(unfit.path("verdict").asText()).isEqualTo("unfit");
+    assertThat(unfit.path("wouldFitIf")).isNotEmpty();
+    for (JsonNode change : unfit.path("wouldFitIf")) {
+      ObjectNode changed = body.deepCopy();
+      String pointer = change.path("pointer").asText();
+      int last = pointer.lastIndexOf('/');
+      ObjectNode owner = (ObjectNode) changed.at(pointer.substring(0, last));
+      owner.set(pointer.substring(last + 1), change.path("to"));
+      String answer = post(changed, "").asString();
+      assertThat(ContractSchemas.parse(answer).path("verdict").asText())
+          .as("%s %s", change, answer)
+          .isNotEqualTo("unfit");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{'components':[]} | /assembly/components | required",
+        "{} | /assembly/components | required",
+        "{'components':[{'ref':'g-none'}]} | /assembly/components/0/ref | unknown-holder",
+        "{'components':[{'boreMm':12}]} | /assembly/components/0/family | required",
+        "{'components':[{'role':'collet'}]} | /assembly/components | holder-needed",
+        "{'components':[{'family':'er-collet','interface':'HSK-A64'}]}"
+            + " | /assembly/components/0/interface | unknown-interface",
+        "{'components':[{'family':'er-colet'}]} | /assembly/components/0/family | unknown-value",
+        "{'components':[{'family':'hydraulic','profile':[{'lengthMm':10,'diameterMm':20,"
+            + "'boreMm':30}]}]} | /assembly/components/0/profile/0/boreMm | contradiction",
+        "{'components':[{'ref':'ER32'}],'measured':{'modes':[{'direction':'z'}]}}"
+            + " | /assembly/measured/modes/0/direction | unknown-value",
+        "{'components':[{'family':'hydraulic'}],'stickOutMm':-3}"
+            + " | /assembly/stickOutMm | out-of-range"
+      })
+  void pointsAtTheFault(String assembly, String pointer, String code) {
+    ObjectNode body = IntentBodyTest.demoBodies("assessments").get(0).deepCopy();
+    body.set("assembly", ContractSchemas.parse(assembly.replace('\'', '"')));
+    JsonNode problem = Problems.problem(post(body, ""));
+    assertThat(problem.path("status").asInt()).isEqualTo(422);
+    assertThat(problem.path("errors"))
+        .anySatisfy(
+            fault -> {
+              assertThat(fault.path("pointer").asText()).isEqualTo(pointer);
+              assertThat(fault.path("code").asText()).isEqualTo(code);
+            });
+  }
+
+  private static Response post(JsonNode body, String query) {
+    return given()
+        .contentType("application/json")
+        .body(body.toString())
+        .post("/v1/assessments" + query);
+  }
+}
