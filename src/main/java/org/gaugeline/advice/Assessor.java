@@ -17,6 +17,7 @@ import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Inspection;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
+import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Models;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.job.Completion;
@@ -95,6 +96,7 @@ public final class Assessor {
 
   private static RankedAssembly told(JobContext context, Appraisal appraisal) {
     Candidate candidate = Candidate.ofGiven(appraisal.assembly().holder());
+    Limits limits = new LimitSolver(context).solve(appraisal);
     Weighed weighed = Weighed.of(context, new Economist(context), candidate, appraisal);
     return new RankedAssembly(
         "a1",
@@ -106,11 +108,11 @@ public final class Assessor {
         context.probability(appraisal),
         appraisal.geometry(),
         context.predicted(appraisal),
-        new LimitSolver(context).solve(appraisal),
-        SetUp.steps(context, appraisal),
+        limits,
+        SetUp.steps(context, appraisal, limits),
         weighed.economics(),
         Reasons.of(appraisal),
-        Cautions.ofAssembly(context, appraisal));
+        AssemblyCautions.of(context, appraisal));
   }
 
   private Body body(HolderBody holder) {
