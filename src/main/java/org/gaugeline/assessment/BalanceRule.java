@@ -16,6 +16,16 @@ record BalanceRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("iso-16084-scope", "balance-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double reached = on.context().predicted(on.appraisal()).balanceGradeReachedMPerS();
     double usual = on.context().practice("balanceGradeUsualMPerS");

@@ -16,6 +16,16 @@ record BoreRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice", "shank-h6-carbide-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double bore = on.holder().boreM();
     double shank = on.job().tool().shankDiameterM();

@@ -17,6 +17,16 @@ record ColletRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(code.equals("collet-range") ? Severity.ERROR : Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("iso-15488", "er-memory");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     ColletSize collet = on.holder().colletSize();
     if (collet == null) {

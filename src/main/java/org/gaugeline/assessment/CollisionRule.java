@@ -24,6 +24,16 @@ record CollisionRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("plane-geometry");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double stickOut = on.appraisal().assembly().stickOutM();
     Gap gap =

@@ -17,6 +17,16 @@ record EquipmentRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR, Severity.WARNING);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     Job.Shop shop = on.job().shop();
     if (on.holder().family().needsShrinkUnit() && !shop.shrinkUnit()) {

@@ -18,6 +18,16 @@ record FluteRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double out = on.appraisal().assembly().stickOutM();
     double flutes = on.job().tool().fluteLengthM();

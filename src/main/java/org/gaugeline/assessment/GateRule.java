@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** A limit of machine or interface that is passed or not. */
-record GateRule(String code, String pointer) implements Rule {
+record GateRule(String code, String pointer, List<Severity> severities, List<String> sources)
+    implements Rule {
   @Override
   public List<String> codes() {
     return List.of(code);
@@ -13,6 +14,11 @@ record GateRule(String code, String pointer) implements Rule {
   @Override
   public Criterion criterion() {
     return Criterion.GATE;
+  }
+
+  @Override
+  public List<Severity> severities(String any) {
+    return severities;
   }
 
   @Override

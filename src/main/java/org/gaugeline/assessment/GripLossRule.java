@@ -16,6 +16,16 @@ record GripLossRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-memory", "grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     Appraisal appraisal = on.appraisal();
     Held held = Held.of(on.context(), appraisal.body(), appraisal.assembly());

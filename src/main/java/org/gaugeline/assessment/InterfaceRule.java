@@ -22,6 +22,21 @@ record InterfaceRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return switch (code) {
+      case "face-contact-unused" -> List.of(Severity.WARNING);
+      case "face-contact-missing" -> List.of(Severity.NOTE);
+      default -> List.of(Severity.ERROR);
+    };
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of(
+        "mas-403", "asme-b5-50", "din-69871-recalled", "din-69893-recalled", "iso-26623");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     SpindleInterface holder = on.holder().spindleInterface();
     SpindleInterface machine = on.job().machine().spindle();

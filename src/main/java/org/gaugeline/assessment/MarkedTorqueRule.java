@@ -16,6 +16,16 @@ record MarkedTorqueRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("given");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double marked = on.holder().ratings().clampingTorqueNm();
     double peak = on.context().forces.peakTorqueNm();

@@ -21,6 +21,16 @@ record MeasuredRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("measured", "accuracy-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     Measured measured = on.given().measured();
     Assembly assembly = on.appraisal().assembly();

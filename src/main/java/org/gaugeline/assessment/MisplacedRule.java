@@ -17,6 +17,16 @@ record MisplacedRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("given");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     for (GivenStack.Misplaced misplaced : on.built().misplaced()) {
       found.accept(

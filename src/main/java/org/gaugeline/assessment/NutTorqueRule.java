@@ -18,6 +18,16 @@ record NutTorqueRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(code.equals("nut-torque-low") ? Severity.WARNING : Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("er-memory");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     ColletSize collet = on.holder().colletSize();
     if (collet == null || on.holder().family().gripModel() != GripModel.COLLET) {

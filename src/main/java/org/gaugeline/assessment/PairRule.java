@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** A pair of the table of criteria that is not met, as hard as its margin says. */
-record PairRule(Pair pair, String pointer) implements Rule {
+record PairRule(Pair pair, String pointer, List<String> sources) implements Rule {
   @Override
   public List<String> codes() {
     return List.of(pair.id());
@@ -13,6 +13,24 @@ record PairRule(Pair pair, String pointer) implements Rule {
   @Override
   public Criterion criterion() {
     return pair.criterion();
+  }
+
+  @Override
+  public List<Severity> severities(String any) {
+    return switch (pair) {
+      case GAP, INSERTION -> List.of(Severity.ERROR); // geometry does not scatter
+      case RUNOUT,
+          SIZE_ERROR,
+          ROUGHNESS,
+          SLIP,
+          PULL_OUT,
+          STOP_TORQUE,
+          PUSH_IN,
+          STABLE_DEPTH,
+          SPINDLE_SPEED,
+          UNBALANCE_FORCE ->
+          List.of(Severity.ERROR, Severity.WARNING);
+    };
   }
 
   @Override

@@ -11,6 +11,19 @@ public interface Rule {
   /** What it bears on. */
   Criterion criterion();
 
+  /**
+   * How hard a finding of it can be, hardest first.
+   *
+   * @param code one of {@link #codes()}
+   */
+  List<Severity> severities(String code);
+
+  /**
+   * Source keys of its equation, or of the practice behind it. A finding names those of its own
+   * numbers.
+   */
+  List<String> sources();
+
   /** Looks, and reports what it finds. */
   void check(Inspection on, Consumer<Finding> found);
 }

@@ -4,6 +4,12 @@ import java.util.List;
 
 /** All rules, in the order in which findings are told. */
 public final class Rules {
+  private static final List<Severity> NOTE = List.of(Severity.NOTE);
+  private static final List<Severity> ERROR = List.of(Severity.ERROR);
+  private static final List<Severity> HARD = List.of(Severity.ERROR, Severity.WARNING);
+  private static final List<Severity> SPREAD =
+      List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE);
+
   public static final List<Rule> ALL =
       List.of(
           new InterfaceRule(),
@@ -13,51 +19,70 @@ public final class Rules {
           new StackRule(),
           new EquipmentRule(),
           new CollisionRule(),
-          new PairRule(Pair.GAP, "/assembly/stickOutMm"),
-          new PairRule(Pair.INSERTION, "/assembly/stickOutMm"),
+          pair(Pair.GAP, "/assembly/stickOutMm", "plane-geometry"),
+          pair(Pair.INSERTION, "/assembly/stickOutMm", "grip-practice", "din-6535"),
           new FluteRule(),
           new StickOutRule(),
-          new PairRule(Pair.SLIP, "/assembly"),
-          new PairRule(Pair.STOP_TORQUE, "/assembly"),
-          new PairRule(Pair.PULL_OUT, "/assembly"),
-          new PairRule(Pair.PUSH_IN, "/assembly"),
+          pair(Pair.SLIP, "/assembly", "grip-practice", "grip-memory"),
+          pair(Pair.STOP_TORQUE, "/assembly", "din-6535", "screw-strength-recalled"),
+          pair(Pair.PULL_OUT, "/assembly", "din-6535", "screw-strength-recalled"),
+          pair(Pair.PUSH_IN, "/assembly", "grip-practice", "screw-strength-recalled"),
           new MarkedTorqueRule(),
           new ShankToleranceRule(),
           new ShankSubstrateRule(),
           new NutTorqueRule(),
           new GripLossRule(),
-          new PairRule(Pair.RUNOUT, "/assembly"),
-          new PairRule(Pair.SIZE_ERROR, "/assembly"),
-          new PairRule(Pair.ROUGHNESS, "/feature/raUm"),
+          pair(Pair.RUNOUT, "/assembly", "accuracy-practice", "runout-life-article"),
+          pair(Pair.SIZE_ERROR, "/assembly", "timoshenko-beam", "joint-fit"),
+          pair(Pair.ROUGHNESS, "/feature/raUm", "cusp-geometry"),
           new ToothRule(),
-          new PairRule(Pair.STABLE_DEPTH, "/operation/axialDepthMm"),
-          new SpeedRule("machine-speed"),
-          new SpeedRule("interface-speed"),
-          new SpeedRule("holder-speed"),
-          new SpeedRule("marked-speed"),
-          new SpeedRule("collet-speed"),
-          new SpeedRule("coupling-speed"),
-          new SpeedRule("cutter-speed"),
-          new SpeedRule("bending-frequency"),
-          new PairRule(Pair.UNBALANCE_FORCE, "/operation"),
+          pair(Pair.STABLE_DEPTH, "/operation/axialDepthMm", "timoshenko-beam", "dynamics-memory"),
+          rated("machine-speed", "given", "changer-practice"),
+          usual("interface-speed", "interface-practice", "interface-memory"),
+          usual("holder-speed", "grip-memory", "grip-practice"),
+          rated("marked-speed", "given"),
+          usual("collet-speed", "er-memory"),
+          usual("coupling-speed", "interface-practice", "interface-memory"),
+          rated("cutter-speed", "given"),
+          rated("bending-frequency", "beam-theory", "dynamics-memory"),
+          pair(Pair.UNBALANCE_FORCE, "/operation", "iso-16084-scope", "balance-practice"),
           new BalanceRule(),
-          new GateRule("interface-bending", "/assembly"),
-          new GateRule("coupling-bending", "/assembly/components"),
-          new GateRule("mouth-expansion", "/operation"),
-          new GateRule("spindle-torque", "/machine"),
-          new GateRule("spindle-power", "/machine/powerKw"),
-          new GateRule("changer-mass", "/machine/toolChanger"),
-          new GateRule("changer-length", "/machine/toolChanger"),
-          new GateRule("changer-moment", "/machine/toolChanger"),
-          new GateRule("changer-diameter", "/machine/toolChanger"),
-          new GateRule("neighbour-pockets-empty", "/machine/toolChanger"),
-          new GateRule("coolant-machine", "/machine/throughCoolant"),
-          new GateRule("coolant-holder", "/assembly/components"),
-          new GateRule("not-for-side-load", "/assembly"),
-          new GateRule("gives-way", "/assembly"),
-          new GateRule("no-length-compensation", "/assembly"),
+          gate("interface-bending", "/assembly", SPREAD, "interface-practice"),
+          gate("coupling-bending", "/assembly/components", SPREAD, "interface-practice"),
+          gate("mouth-expansion", "/operation", NOTE, "rotating-disc-theory"),
+          gate("spindle-torque", "/machine", HARD, "given", "milling-integration"),
+          gate("spindle-power", "/machine/powerKw", HARD, "given", "milling-integration"),
+          gate("changer-mass", "/machine/toolChanger", ERROR, "changer-practice"),
+          gate("changer-length", "/machine/toolChanger", ERROR, "changer-practice"),
+          gate("changer-moment", "/machine/toolChanger", ERROR, "changer-practice"),
+          gate("changer-diameter", "/machine/toolChanger", ERROR, "changer-practice"),
+          gate("neighbour-pockets-empty", "/machine/toolChanger", NOTE, "changer-practice"),
+          gate("coolant-machine", "/machine/throughCoolant", ERROR, "given"),
+          gate("coolant-holder", "/assembly/components", ERROR, "given"),
+          gate("not-for-side-load", "/assembly", ERROR, "grip-practice"),
+          gate("gives-way", "/assembly", ERROR, "grip-practice"),
+          gate("no-length-compensation", "/assembly", ERROR, "tapping-practice"),
           new MeasuredRule(),
           new MisplacedRule());
 
   private Rules() {}
+
+  private static Rule pair(Pair pair, String pointer, String... sources) {
+    return new PairRule(pair, pointer, List.of(sources));
+  }
+
+  /** A speed that is marked, given or computed: it has no spread. */
+  private static Rule rated(String code, String... sources) {
+    return new SpeedRule(code, false, List.of(sources));
+  }
+
+  /** A speed that is usual for such a part. */
+  private static Rule usual(String code, String... sources) {
+    return new SpeedRule(code, true, List.of(sources));
+  }
+
+  private static Rule gate(
+      String code, String pointer, List<Severity> severities, String... sources) {
+    return new GateRule(code, pointer, severities, List.of(sources));
+  }
 }

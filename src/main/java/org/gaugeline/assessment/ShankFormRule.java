@@ -16,6 +16,16 @@ record ShankFormRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     if (!on.holder().family().shankForms().contains(on.job().tool().shankForm())) {
       found.accept(

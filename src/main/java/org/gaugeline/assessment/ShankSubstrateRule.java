@@ -18,6 +18,16 @@ record ShankSubstrateRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.WARNING);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     boolean shrink = on.holder().family().gripModel() == GripModel.SHRINK;
     if (shrink && on.job().tool().substrate() == Substrate.HSS) {

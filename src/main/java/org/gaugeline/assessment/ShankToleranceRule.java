@@ -17,6 +17,16 @@ record ShankToleranceRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.WARNING);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("grip-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     GripModel model = on.holder().family().gripModel();
     boolean close = model == GripModel.SHRINK || model == GripModel.PRESSURE;

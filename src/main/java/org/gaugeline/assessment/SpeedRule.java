@@ -3,8 +3,12 @@ package org.gaugeline.assessment;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** One rated speed that the asked one exceeds. */
-record SpeedRule(String code) implements Rule {
+/**
+ * One rated speed that the asked one exceeds.
+ *
+ * @param scatters whether it is known with a spread only; what is marked or given has none
+ */
+record SpeedRule(String code, boolean scatters, List<String> sources) implements Rule {
   @Override
   public List<String> codes() {
     return List.of(code);
@@ -13,6 +17,11 @@ record SpeedRule(String code) implements Rule {
   @Override
   public Criterion criterion() {
     return Criterion.SPEED;
+  }
+
+  @Override
+  public List<Severity> severities(String any) {
+    return scatters ? List.of(Severity.ERROR, Severity.WARNING) : List.of(Severity.ERROR);
   }
 
   @Override

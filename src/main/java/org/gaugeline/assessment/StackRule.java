@@ -17,6 +17,16 @@ record StackRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(code.equals("stacking-depth") ? Severity.WARNING : Severity.ERROR);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("stack-practice", "extension-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     int joints = on.holder().seams().size();
     double wise = on.context().practice("mostJoints");

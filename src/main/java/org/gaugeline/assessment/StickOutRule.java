@@ -16,6 +16,16 @@ record StickOutRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("plane-geometry", "accuracy-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     double given = on.appraisal().assembly().stickOutM();
     double needed = StickOut.choose(on.context(), on.appraisal().body()).stickOutM();

@@ -16,6 +16,16 @@ record ToothRule() implements Rule {
   }
 
   @Override
+  public List<Severity> severities(String code) {
+    return List.of(code.equals("tooth-does-not-cut") ? Severity.WARNING : Severity.NOTE);
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("accuracy-practice");
+  }
+
+  @Override
   public void check(Inspection on, Consumer<Finding> found) {
     Margin runout = on.appraisal().margin(Pair.RUNOUT);
     if (runout != null && on.context().leavesToothIdle(runout.demand())) {
