@@ -10,12 +10,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.Role;
+import org.gaugeline.assessment.Rule;
+import org.gaugeline.assessment.Rules;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.Source;
 import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.wording.Words;
 import org.jspecify.annotations.Nullable;
 
 /** All that can be looked up, written once. */
@@ -34,9 +37,10 @@ public final class Catalogue {
   final CatalogueSection<ClampingFamily> families;
   final CatalogueSection<OperationKind> operations;
   final CatalogueSection<ComponentEntry> holders;
+  final CatalogueSection<FindingKind> findings;
   final CatalogueSection<Source> sources;
 
-  public Catalogue(ReferenceData data, HolderCatalogue holderCatalogue) {
+  public Catalogue(ReferenceData data, HolderCatalogue holderCatalogue, Words words) {
     String version = data.version();
     materials =
         new CatalogueSection<>("material", version, data.materials(), CatalogueWriters::material);
@@ -54,6 +58,9 @@ public final class Catalogue {
             version,
             ComponentEntry.all(holderCatalogue),
             (json, entry) -> entry.write(json));
+    findings =
+        new CatalogueSection<>(
+            "finding", version, findingsByCode(words), CatalogueWriters::finding);
     sources = new CatalogueSection<>("source", version, data.sources(), CatalogueWriters::source);
   }
 
@@ -61,6 +68,16 @@ public final class Catalogue {
     Map<String, OperationKind> byId = new LinkedHashMap<>();
     Arrays.stream(OperationKind.values()).forEach(kind -> byId.put(kind.id(), kind));
     return Collections.unmodifiableMap(byId);
+  }
+
+  private static Map<String, FindingKind> findingsByCode(Words words) {
+    Map<String, FindingKind> byCode = new LinkedHashMap<>();
+    for (Rule rule : Rules.ALL) {
+      for (String code : rule.codes()) {
+        byCode.put(code, new FindingKind(code, rule, words.explained(code)));
+      }
+    }
+    return Collections.unmodifiableMap(byCode);
   }
 
   /** Holders of an interface, a family and a role, where they are named; at most {@code limit}. */

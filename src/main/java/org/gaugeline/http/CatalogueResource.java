@@ -118,6 +118,21 @@ public class CatalogueResource {
   }
 
   @GET
+  @Path("/findings")
+  public RestResponse<byte[]> findings(
+      @HeaderParam(HttpHeaders.IF_NONE_MATCH) @Nullable String ifNoneMatch) {
+    return catalogue.findings.all().response(ifNoneMatch);
+  }
+
+  @GET
+  @Path("/findings/{id}")
+  public RestResponse<byte[]> finding(
+      @PathParam("id") String id,
+      @HeaderParam(HttpHeaders.IF_NONE_MATCH) @Nullable String ifNoneMatch) {
+    return catalogue.findings.entry(id).response(ifNoneMatch);
+  }
+
+  @GET
   @Path("/sources")
   public RestResponse<byte[]> sources(
       @HeaderParam(HttpHeaders.IF_NONE_MATCH) @Nullable String ifNoneMatch) {

@@ -7,6 +7,7 @@ import static org.gaugeline.quantity.UnitSuffix.N_PER_MM2;
 import static org.gaugeline.quantity.UnitSuffix.RPM;
 import static org.gaugeline.quantity.UnitSuffix.UM;
 
+import org.gaugeline.assessment.Severity;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.Material;
 import org.gaugeline.reference.Source;
@@ -59,6 +60,16 @@ final class CatalogueWriters {
     spread(json, "radialStiffnessNPerM", s.translationNPerM(), N);
     json.text("source", s.sourceKey());
     json.text("limitsSource", s.limitsSourceKey());
+  }
+
+  static void finding(JsonBytes json, FindingKind f) {
+    json.text("code", f.code());
+    json.text("criterion", f.rule().criterion().id());
+    json.texts("severities", f.rule().severities(f.code()).stream().map(Severity::id).toList());
+    json.text("meaning", f.explained().meaning());
+    json.text("formula", f.explained().formula());
+    json.texts("sources", f.rule().sources());
+    json.text("remedy", f.explained().remedy());
   }
 
   static void source(JsonBytes json, Source s) {

@@ -38,8 +38,8 @@ public class Wiring {
 
   @Produces
   @Singleton
-  Catalogue catalogue(ReferenceData data, HolderCatalogue holders) {
-    return new Catalogue(data, holders);
+  Catalogue catalogue(ReferenceData data, HolderCatalogue holders, Words words) {
+    return new Catalogue(data, holders, words);
   }
 
   @Produces

@@ -3,6 +3,7 @@ package org.gaugeline.wording;
 import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assessment.Pair;
+import org.gaugeline.assessment.Rules;
 
 /** Every code that the engine speaks in. Each has a template; each template has a code. */
 public final class Codes {
@@ -199,6 +200,19 @@ public final class Codes {
     reasons.add(TILT);
     reasons.addAll(ABSENCES);
     return List.copyOf(reasons);
+  }
+
+  /** Codes of findings, in the order in which they are told. */
+  public static List<String> findings() {
+    return Rules.ALL.stream().flatMap(rule -> rule.codes().stream()).toList();
+  }
+
+  /** Findings that no reason words already. */
+  static List<String> findingsOnly() {
+    List<String> reasons = reasons();
+    return findings().stream()
+        .filter(code -> !reasons.contains(code) && !reasons.contains(code + MARGIN))
+        .toList();
   }
 
   /** Codes of what stops a limit: pairs, gates, speeds and the ends of a search. */

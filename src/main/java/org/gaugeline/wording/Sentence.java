@@ -72,6 +72,13 @@ final class Sentence {
     }
   }
 
+  /** The sentence where it has no placeholders; empty where it has some. */
+  String plain() {
+    return parts.length == 1 && parts[0] instanceof Literal literal
+        ? new String(literal.utf8(), StandardCharsets.UTF_8)
+        : "";
+  }
+
   /** Appends the sentence with its values. */
   void write(TextBytes out, Filling filling) {
     for (Part part : parts) {

@@ -91,6 +91,30 @@ public final class TemplateWords implements Words {
         NumberFilling.none(job));
   }
 
+  @Override
+  public void finding(TextBytes out, Finding finding, Job job) {
+    Sentence own = sentences.findings().get(finding.code());
+    if (own == null) {
+      reason(out, finding.reason(), job);
+    } else {
+      own.write(out, NumberFilling.of(finding.reason(), job));
+    }
+  }
+
+  @Override
+  public void remedy(TextBytes out, Finding finding) {
+    out.append(explained(finding.code()).remedy());
+  }
+
+  @Override
+  public Explained explained(String code) {
+    Explained explained = sentences.explained().get(code);
+    if (explained == null) {
+      throw new IllegalArgumentException("no rule has the code " + code);
+    }
+    return explained;
+  }
+
   private Member member(String pointer) {
     Member named = sentences.members().get(pointer);
     return named == null ? Member.of(pointer) : named;

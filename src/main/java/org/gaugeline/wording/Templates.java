@@ -21,6 +21,9 @@ final class Templates {
   private static final String FILE = "/wording/en.txt";
   private static final String GENERAL_UNLIMITED = "reason.unlimited";
   private static final String MEMBER = "member.";
+  private static final String MEANING = "meaning.";
+  private static final String FORMULA = "formula.";
+  private static final String REMEDY = "remedy.";
 
   private final Map<String, Sentence> open;
   private final List<String> faults = new ArrayList<>();
@@ -36,6 +39,8 @@ final class Templates {
       Map<String, Sentence> steps,
       Map<String, Sentence> assumptions,
       Map<String, Sentence> limits,
+      Map<String, Sentence> findings,
+      Map<String, Words.Explained> explained,
       Map<String, Sentence> changes,
       Sentence change,
       Map<String, Member> members) {}
@@ -107,6 +112,8 @@ final class Templates {
     Map<String, Sentence> steps = all("step.", Codes.STEPS);
     Map<String, Sentence> assumptions = all("assumption.", Codes.ASSUMPTIONS);
     Map<String, Sentence> limits = all("limit.", Codes.limits());
+    Map<String, Sentence> findings = all("finding.", Codes.findingsOnly());
+    Map<String, Words.Explained> explained = explained();
     Map<String, Sentence> changes = all("change.", Codes.CHANGES);
     Sentence change = open.remove("change");
     if (unlimited == null || change == null) {
@@ -118,7 +125,43 @@ final class Templates {
     if (!faults.isEmpty() || change == null) {
       throw new IllegalArgumentException(FILE + ": " + String.join("; ", faults));
     }
-    return new Sentences(reasons, cautions, steps, assumptions, limits, changes, change, members);
+    return new Sentences(
+        reasons,
+        cautions,
+        steps,
+        assumptions,
+        limits,
+        findings,
+        explained,
+        changes,
+        change,
+        members);
+  }
+
+  private Map<String, Words.Explained> explained() {
+    List<String> codes = Codes.findings();
+    Map<String, Sentence> meanings = all(MEANING, codes);
+    Map<String, Sentence> formulas = all(FORMULA, codes);
+    Map<String, Sentence> remedies = all(REMEDY, codes);
+    Map<String, Words.Explained> byCode = new HashMap<>();
+    for (String code : codes) {
+      byCode.put(
+          code,
+          new Words.Explained(
+              plain(MEANING + code, meanings.get(code)),
+              plain(FORMULA + code, formulas.get(code)),
+              plain(REMEDY + code, remedies.get(code))));
+    }
+    return byCode;
+  }
+
+  /** Words of a code, which has no numbers to fill in. */
+  private String plain(String key, @Nullable Sentence sentence) {
+    String text = sentence == null ? "" : sentence.plain();
+    if (sentence != null && text.isEmpty()) {
+      faults.add(key + " must be without placeholders");
+    }
+    return text;
   }
 
   private Map<String, Sentence> all(String kind, List<String> codes) {

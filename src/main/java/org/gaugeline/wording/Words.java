@@ -32,4 +32,26 @@ public interface Words {
 
   /** What stops a limit from being higher. */
   void limit(TextBytes out, Limit limit, Job job);
+
+  /** What is wrong, or worth knowing. */
+  void finding(TextBytes out, Finding finding, Job job);
+
+  /** What to do about a finding. */
+  void remedy(TextBytes out, Finding finding);
+
+  /**
+   * What a finding of a code means, whatever its numbers.
+   *
+   * @throws IllegalArgumentException for a code that no rule has
+   */
+  Explained explained(String code);
+
+  /**
+   * A code in plain words, without numbers.
+   *
+   * @param meaning what it says
+   * @param formula what it is found by
+   * @param remedy what to do about it
+   */
+  record Explained(String meaning, String formula, String remedy) {}
 }

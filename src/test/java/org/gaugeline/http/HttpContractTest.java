@@ -114,6 +114,7 @@ class HttpContractTest {
             "clamping-families", "ClampingFamily",
             "operations", "OperationEntry",
             "holders", "Holder",
+            "findings", "FindingKind",
             "sources", "Source");
     kinds.forEach(HttpContractTest::assertCatalogue);
   }
@@ -132,14 +133,14 @@ class HttpContractTest {
     assertThat(given().header("If-None-Match", "\"other\"").get(address).statusCode())
         .isEqualTo(200);
     JsonNode first = json.path("items").get(0);
-    Response one = given().get(address + "/{id}", first.path("id").asText());
+    String id = first.path(first.has("id") ? "id" : "code").asText();
+    Response one = given().get(address + "/{id}", id);
     assertThat(one.statusCode()).as(address).isEqualTo(200);
     assertThat(ContractSchemas.parse(one.asString())).isEqualTo(first);
-    Response none = given().get(address + "/{id}", first.path("id").asText() + "x");
+    Response none = given().get(address + "/{id}", id + "x");
     assertThat(none.statusCode()).isEqualTo(404);
     JsonNode problem = Problems.problem(none);
-    assertThat(problem.at("/errors/0/parameters/nearest").toString())
-        .contains(first.path("id").asText());
+    assertThat(problem.at("/errors/0/parameters/nearest").toString()).contains(id);
   }
 
   @Test

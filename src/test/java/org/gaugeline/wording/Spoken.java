@@ -3,6 +3,7 @@ package org.gaugeline.wording;
 import java.util.function.Consumer;
 import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.assessment.Caution;
+import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.SetUpStep;
@@ -34,6 +35,10 @@ record Spoken(Words words) {
 
   String limit(Limit limit, Job job) {
     return said(out -> words.limit(out, limit, job));
+  }
+
+  String finding(Finding finding, Job job) {
+    return said(out -> words.finding(out, finding, job));
   }
 
   private static String said(Consumer<TextBytes> speech) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Criterion;
+import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Reason;
@@ -42,6 +43,33 @@ class TemplateWordsTest {
         .isEqualTo("Runs out 6 µm at the tip (95 %); this cut tolerates 28 µm.");
     assertThat(words.reason(runsTrue, inch))
         .isEqualTo("Runs out 2.36 tenths at the tip (95 %); this cut tolerates 11 tenths.");
+  }
+
+  @Test
+  void saysAFindingInItsOwnWordsOrInThoseOfItsReason() {
+    Reason slow =
+        reason(
+            "holder-speed",
+            Tone.AGAINST,
+            2 * Math.PI * 300,
+            2 * Math.PI * 200,
+            Measure.SPINDLE_SPEED);
+    assertThat(words.finding(finding("holder-speed", slow), metric))
+        .startsWith("The cut turns at 18000 1/min; this kind of holder")
+        .contains("usually good for 12000 1/min.");
+    Reason nose = reason("nose-collides", Tone.AGAINST, 1e-3, -2.54e-3, Measure.LENGTH);
+    assertThat(words.finding(finding("nose-collides", nose), inch))
+        .startsWith("The nose hits a wall, step or floor: 0.1 in too thick");
+    Reason slips = reason("slip-margin", Tone.AGAINST, 9_000, 4_000, Measure.FORCE);
+    assertThat(words.finding(finding("slip", slips), metric))
+        .isEqualTo(words.reason(slips, metric));
+    Reason unsaid = reason("nut-torque-missing", Tone.NEUTRAL, NONE, NONE, Measure.TORQUE);
+    assertThat(words.finding(finding("nut-torque-missing", unsaid), metric))
+        .startsWith("Nobody states the torque of the nut. Grip");
+  }
+
+  private static Finding finding(String code, Reason reason) {
+    return new Finding(code, Severity.ERROR, reason, "");
   }
 
   @Test

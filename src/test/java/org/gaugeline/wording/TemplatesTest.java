@@ -35,7 +35,8 @@ class TemplatesTest {
     for (String key :
         new String[] {
           "reason.slip-margin.for", "reason.changer-mass", "caution.hot-holder", "step.heat-nose",
-          "assumption.plain-shank", "limit.slip", "change./tool/shank/form", "reason.unlimited"
+          "assumption.plain-shank", "limit.slip", "change./tool/shank/form", "reason.unlimited",
+          "finding.holder-speed", "meaning.slip", "formula.slip", "remedy.shank-form"
         }) {
       String without = file.replaceAll("(?m)^" + key + " = .*$", "");
       assertThatThrownBy(() -> Templates.parse(without))
@@ -48,7 +49,15 @@ class TemplatesTest {
   void aSentenceWithoutACodeIsRefused() {
     for (String key :
         new String[] {
-          "caution.gremlins", "reason.slip-margin.perhaps", "reason.luck", "wish.luck"
+          "caution.gremlins",
+          "reason.slip-margin.perhaps",
+          "reason.luck",
+          "wish.luck",
+          "finding.slip",
+          "finding.luck",
+          "meaning.luck",
+          "formula.luck",
+          "remedy.luck"
         }) {
       assertThatThrownBy(() -> Templates.parse(file + key + " = Good luck.\n"))
           .hasMessageContaining(key + " has a sentence and no code");
@@ -67,6 +76,14 @@ class TemplatesTest {
         .hasMessageContaining("caution.luck: unknown placeholder {lots}");
     assertThatThrownBy(() -> Templates.parse(file + "no sentence at all\n"))
         .hasMessageContaining("no sentence at all");
+  }
+
+  /** The catalogue tells a remedy without a job, so it has no numbers to fill in. */
+  @Test
+  void aRemedyWithPlaceholdersIsRefused() {
+    String numbered = file.replaceAll("(?m)^remedy.slip = .*$", "remedy.slip = Lose {demand}.");
+    assertThatThrownBy(() -> Templates.parse(numbered))
+        .hasMessageContaining("remedy.slip must be without placeholders");
   }
 
   @Test
