@@ -47,16 +47,6 @@ public final class TemplateWords implements Words {
   }
 
   @Override
-  public void finding(TextBytes out, Finding finding, Job job) {
-    reason(out, finding.reason(), job);
-  }
-
-  @Override
-  public void remedy(TextBytes out, Finding finding, Job job) {
-    reason(out, finding.reason(), job);
-  }
-
-  @Override
   public void setUp(TextBytes out, SetUpStep step, Job job) {
     say(out, sentences.steps().get(step.code()), step.code(), NumberFilling.of(step, job));
   }

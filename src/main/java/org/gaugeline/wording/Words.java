@@ -17,11 +17,6 @@ public interface Words {
 
   void caution(TextBytes out, Caution caution, Job job);
 
-  void finding(TextBytes out, Finding finding, Job job);
-
-  /** What to do about a finding. */
-  void remedy(TextBytes out, Finding finding, Job job);
-
   void setUp(TextBytes out, SetUpStep step, Job job);
 
   void assumption(TextBytes out, Assumption assumption, Job job);

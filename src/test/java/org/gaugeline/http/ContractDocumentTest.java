@@ -121,7 +121,7 @@ class ContractDocumentTest {
         assertThat(operation.path("responses").has("default")).as(id).isFalse();
       }
     }
-    assertThat(ids).hasSize(14);
+    assertThat(ids).hasSize(16);
   }
 
   @Test

@@ -1,0 +1,81 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gaugeline.assembly.GivenAssembly;
+import org.gaugeline.assembly.GivenAssembly.Component;
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Measured;
+import org.gaugeline.assembly.Role;
+import org.gaugeline.job.StockEntry.InlineHolder;
+import org.jspecify.annotations.Nullable;
+
+/** A job and an assembly that somebody chose for it, in mm; never changed in place. */
+record Scene(Intents intents, GivenAssembly given) {
+  private static final Assessor ASSESSOR = new Assessor(Bench.DATA, Bench.CATALOGUE, Bench.ADVISOR);
+
+  static Scene of(Intents intents, String... refs) {
+    Scene scene = new Scene(intents, new GivenAssembly(List.of(), null, Measured.NONE));
+    for (String ref : refs) {
+      scene = scene.plus(null, ref, InlineHolder.NONE);
+    }
+    return scene;
+  }
+
+  static Scene of(Intents intents, HolderBody holder) {
+    return of(intents, holder.ref());
+  }
+
+  /** With one more component. */
+  Scene plus(@Nullable Role role, @Nullable String ref, InlineHolder details) {
+    List<Component> components = new ArrayList<>(given.components());
+    String pointer = "/assembly/components/" + components.size();
+    components.add(new Component(pointer, role, ref, details));
+    return new Scene(
+        intents, new GivenAssembly(List.copyOf(components), given.stickOutM(), given.measured()));
+  }
+
+  /** With what is known better of the last component, by the names of the wire. */
+  Scene knowing(Map<String, Object> details) {
+    List<Component> components = new ArrayList<>(given.components());
+    Component last = components.remove(components.size() - 1);
+    Scene others =
+        new Scene(intents, new GivenAssembly(components, given.stickOutM(), given.measured()));
+    return others.plus(last.role(), last.ref(), details(details));
+  }
+
+  /** Read as an entry of the stock, which is described in the same words. */
+  private InlineHolder details(Map<String, Object> members) {
+    Map<String, Object> entry = new LinkedHashMap<>(members);
+    entry.put("count", 1);
+    InlineHolder read =
+        intents.with("/shop/stock", List.of(entry)).intent().shop().stock().get(0).inline();
+    return read == null ? InlineHolder.NONE : read;
+  }
+
+  Scene standingOutMm(double stickOutMm) {
+    return new Scene(intents, given.standingOut(stickOutMm * 1e-3));
+  }
+
+  Scene measured(Measured measured) {
+    return new Scene(intents, new GivenAssembly(given.components(), given.stickOutM(), measured));
+  }
+
+  Scene with(String pointer, Object value) {
+    return new Scene(intents.with(pointer, value), given);
+  }
+
+  Scene atSpeedRpm(double spindleSpeedRpm) {
+    return new Scene(intents.atSpeedRpm(spindleSpeedRpm), given);
+  }
+
+  Assessor.Judged judged() {
+    return ASSESSOR.judge(intents.intent(), given);
+  }
+
+  Assessment assessed() {
+    return ASSESSOR.assess(intents.intent(), given, judged());
+  }
+}
