@@ -94,16 +94,28 @@ final class WouldFit {
               Math.max(cut.radialDepthM(), tool.diameterM())),
           depth -> fits(intent.with(intent.operation().withRadialDepthM(depth)), given));
     }
-    number(
-        new Member(
-            "/operation/feedPerToothMm",
-            UnitSuffix.MM,
-            cut.feedPerToothM(),
-            cut.feedPerToothM() / 50,
-            cut.feedPerToothM() * 10),
-        feed -> fits(intent.with(intent.operation().withFeedPerToothM(feed)), given));
+    feed(tool, cut);
     speed(tool, cut);
     family();
+  }
+
+  /** The feed in the words in which it was given: both at once would contradict each other. */
+  private void feed(Job.Tool tool, Job.Operation cut) {
+    if (intent.operation().feedPerRevM() != null) {
+      feed(
+          "/operation/feedPerRevMm",
+          cut.feedPerToothM() * tool.teeth(),
+          f -> fits(intent.with(intent.operation().withFeedPerRevM(f)), given));
+    } else {
+      feed(
+          "/operation/feedPerToothMm",
+          cut.feedPerToothM(),
+          f -> fits(intent.with(intent.operation().withFeedPerToothM(f)), given));
+    }
+  }
+
+  private void feed(String pointer, double nowM, DoubleFunction<Boolean> fits) {
+    number(new Member(pointer, UnitSuffix.MM, nowM, nowM / 50, nowM * 10), fits);
   }
 
   /** The speed in the words in which it was given. */

@@ -92,6 +92,26 @@ public record Intent(
       return changed(axialDepthM, radialDepthM, cuttingSpeedMPerS, spindleSpeedRadPerS, feedM);
     }
 
+    /** The same with another feed per revolution. */
+    public Operation withFeedPerRevM(double feedM) {
+      return new Operation(
+          kind,
+          stage,
+          axialDepthM,
+          radialDepthM,
+          cuttingSpeedMPerS,
+          spindleSpeedRadPerS,
+          null,
+          feedM,
+          preDrilledDiameterM,
+          coolant,
+          direction,
+          tapping,
+          hole,
+          minutesPerPart,
+          partsPerYear);
+    }
+
     private Operation changed(
         @Nullable Double axialM,
         @Nullable Double radialM,

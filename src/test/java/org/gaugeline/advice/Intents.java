@@ -100,6 +100,10 @@ public final class Intents {
     return body.at(pointer).asDouble();
   }
 
+  public String text(String pointer) {
+    return body.at(pointer).asText();
+  }
+
   public Intent intent() {
     return IntentJson.read(body);
   }

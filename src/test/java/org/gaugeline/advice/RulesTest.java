@@ -169,9 +169,9 @@ class RulesTest {
             "nose-collides",
             shrink.with("/feature/depthMm", 30),
             shrink.with("/feature/depthMm", 45)),
-        rise("body-collides", shrink.with("/feature/depthMm", 30), beside(shrink, 80)),
-        rise("flange-collides", shrink.with("/feature/depthMm", 30), beside(shrink, 105)),
-        rise("host-collides", stack.with("/feature/depthMm", 30), beside(stack, 150)),
+        rise("body-collides", stack.with("/feature/depthMm", 30), beside(stack, 20, 150)),
+        rise("flange-collides", shrink.with("/feature/depthMm", 30), beside(shrink, 20, 105)),
+        rise("host-collides", stack.with("/feature/depthMm", 30), beside(stack, 27, 230)),
         rise("gap", flange.with("/feature/depthMm", 38), "/feature/wallClearanceMm", 0.5, 20),
         rise("insertion", 40, 99, out -> Scene.of(MILL, SHRINK).standingOutMm(out)),
         rise("flutes-clamped", 40, 20, out -> Scene.of(MILL, COLLET).standingOutMm(out)),
@@ -183,10 +183,12 @@ class RulesTest {
   }
 
   /** With a step that only a thick part meets. */
-  private static Scene beside(Scene scene, double heightMm) {
+  private static Scene beside(Scene scene, double distanceMm, double heightMm) {
     return scene
         .with("/feature/depthMm", 30)
-        .with("/feature/obstructions", List.of(Map.of("heightMm", heightMm, "distanceMm", 20)));
+        .with(
+            "/feature/obstructions",
+            List.of(Map.of("heightMm", heightMm, "distanceMm", distanceMm)));
   }
 
   private static List<Rise> grip() {
@@ -220,11 +222,11 @@ class RulesTest {
     Scene collet = Scene.of(MILL.with("/shop/colletCondition", "used"), COLLET);
     String feed = "/operation/feedPerToothMm";
     Scene finishing =
-        shrink.with("/operation/stage", "finishing").with("/feature/toleranceGrade", 9);
+        shrink.with("/operation/stage", "finishing").with("/feature/toleranceGrade", "IT9");
     return List.of(
         rise("runout", collet, feed, 0.5, 0.002),
         rise("size-error", finishing, "/operation/radialDepthMm", 0.01, 16),
-        rise("roughness", shrink, "/feature/raUm", 20, 0.01),
+        rise("roughness", shrink.with(feed, 0.3), "/feature/raUm", 20, 0.01),
         rise("tooth-does-not-cut", collet, feed, 0.5, 0.002),
         rise("uneven-tooth-load", collet, feed, 0.5, 0.002),
         rise(

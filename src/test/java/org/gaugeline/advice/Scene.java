@@ -67,6 +67,17 @@ record Scene(Intents intents, GivenAssembly given) {
     return new Scene(intents.with(pointer, value), given);
   }
 
+  Scene without(String pointer) {
+    return new Scene(intents.without(pointer), given);
+  }
+
+  /** As far out as another. */
+  Scene standingAs(Scene other) {
+    return new Scene(
+        intents,
+        new GivenAssembly(given.components(), other.given.stickOutM(), other.given.measured()));
+  }
+
   Scene atSpeedRpm(double spindleSpeedRpm) {
     return new Scene(intents.atSpeedRpm(spindleSpeedRpm), given);
   }
