@@ -96,7 +96,7 @@ final class AssessmentWriter {
         json.text("pointer", finding.pointer());
       }
       json.startText("remedy");
-      words.remedy(json, finding, job);
+      words.remedy(json, finding);
       json.endText();
       json.endObject();
     }
