@@ -30,7 +30,6 @@ public final class Appraiser {
 
   /** Weighs an assembly as it stands. */
   public Appraisal appraise(Body body, Assembly assembly) {
-    double stickOut = assembly.stickOutM();
     Held held = Held.of(context, body, assembly);
     SpeedLimits speed = SpeedLimits.of(context, body, assembly);
     Geometry geometry = geometry(body, assembly);

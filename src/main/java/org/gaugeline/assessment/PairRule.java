@@ -18,8 +18,9 @@ record PairRule(Pair pair, String pointer, List<String> sources) implements Rule
   @Override
   public List<Severity> severities(String any) {
     return switch (pair) {
-      case GAP, INSERTION -> List.of(Severity.ERROR); // geometry does not scatter
-      case RUNOUT,
+      case TOOL_GAP, INSERTION -> List.of(Severity.ERROR); // geometry does not scatter
+      case GAP,
+          RUNOUT,
           SIZE_ERROR,
           ROUGHNESS,
           SLIP,

@@ -107,9 +107,12 @@ final class Reach {
 
   /** Smallest gap of a holder body to everything that stands, m; negative = collision. */
   double holderGapM(Body body, double stickOutM) {
-    return Math.min(
-        gapM(body.fromNose(), stickOutM, atNear, atFar),
-        gapM(body.fromNose(), stickOutM, besides, besides));
+    return holderGapM(body.fromNose(), stickOutM);
+  }
+
+  /** The same of a part of a holder, its outline measured from the nose. */
+  double holderGapM(RadialProfile part, double stickOutM) {
+    return Math.min(gapM(part, stickOutM, atNear, atFar), gapM(part, stickOutM, besides, besides));
   }
 
   /**

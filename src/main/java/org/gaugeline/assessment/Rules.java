@@ -20,6 +20,7 @@ public final class Rules {
           new EquipmentRule(),
           new CollisionRule(),
           pair(Pair.GAP, "/assembly/stickOutMm", "plane-geometry"),
+          pair(Pair.TOOL_GAP, "/tool", "plane-geometry"),
           pair(Pair.INSERTION, "/assembly/stickOutMm", "grip-practice", "din-6535"),
           new FluteRule(),
           new StickOutRule(),

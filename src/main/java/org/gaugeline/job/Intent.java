@@ -109,7 +109,8 @@ public record Intent(
           tapping,
           hole,
           minutesPerPart,
-          partsPerYear);
+          partsPerYear,
+          rampAngleRad);
     }
 
     private Operation changed(

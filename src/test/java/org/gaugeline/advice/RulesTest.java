@@ -172,6 +172,7 @@ class RulesTest {
         rise("body-collides", stack.with("/feature/depthMm", 30), beside(stack, 20, 150)),
         rise("flange-collides", shrink.with("/feature/depthMm", 30), beside(shrink, 20, 105)),
         rise("host-collides", stack.with("/feature/depthMm", 30), beside(stack, 27, 230)),
+        rise("tool-gap", shrink.with("/feature/depthMm", 30), beside(shrink, 7, 10)),
         rise("gap", flange.with("/feature/depthMm", 38), "/feature/wallClearanceMm", 0.5, 20),
         rise("insertion", 40, 99, out -> Scene.of(MILL, SHRINK).standingOutMm(out)),
         rise("flutes-clamped", 40, 20, out -> Scene.of(MILL, COLLET).standingOutMm(out)),

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
  * thousandth of the value less of it brings an error back.
  */
 class WouldFitTest {
-  private static final int CASES = 400;
+  private static final int CASES = 600;
   private static final double PART = 1e-3;
   private static final String STICK_OUT = "/assembly/stickOutMm";
 

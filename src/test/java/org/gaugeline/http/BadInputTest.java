@@ -365,10 +365,11 @@ class BadInputTest {
                     .post(ADDRESS)))
         .isEqualTo(406);
     for (String nowhere :
-        List.of("/v1", "/v1/nothing", "/v1/assessments", "/v1/catalogue/luck", "/nothing")) {
+        List.of("/v1", "/v1/nothing", "/v1/stability-charts", "/v1/catalogue/luck", "/nothing")) {
       assertThat(status(given().get(nowhere))).as(nowhere).isEqualTo(404);
     }
-    assertThat(status(given().contentType("application/json").body("{}").post("/v1/assessments")))
+    assertThat(
+            status(given().contentType("application/json").body("{}").post("/v1/stability-charts")))
         .isEqualTo(404);
   }
 
