@@ -154,6 +154,15 @@ final class FlexureModel {
     }
   }
 
+  /** ∫x^power dx/EI of an element from its tip end, with shear for power 2. */
+  double tipFlexibility(int element, int power) {
+    return (power == 0 ? flex0 : power == 1 ? flex1 : flex2)[element];
+  }
+
+  void copyMass(int element, double[] target, int at) {
+    System.arraycopy(mass, ENTRIES * element, target, at, ENTRIES);
+  }
+
   private void reserve(int most) {
     if (length.length >= most) {
       return;

@@ -1,0 +1,142 @@
+package org.gaugeline.mechanics.receptance;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.gaugeline.mechanics.beam.BeamChain;
+import org.gaugeline.mechanics.beam.BendingModes;
+import org.gaugeline.mechanics.beam.TipCompliance;
+
+/**
+ * A response as a sum of modes and a residual compliance, H = Σ(α + iωβ)/(ω_n² − ω² + 2iζω_nω) + c
+ * (Ewins, Modal Testing; memory). Immutable.
+ */
+public final class ModalResponse implements TipResponse {
+  private static final int STEPS_PER_HALF_WIDTH = 10;
+  private static final double LOWEST = 0.02;
+  private static final double HIGHEST = 4;
+
+  private final List<TipMode> modes;
+  private final double residualMPerN;
+  private final double[] square;
+  private final double[] twiceDamping;
+  private final double[] alpha;
+  private final double[] beta;
+
+  /**
+   * A response of given modes.
+   *
+   * @param modes at least one
+   * @param residualMPerN compliance c of the modes left out, m/N
+   * @throws IllegalArgumentException if there is no mode
+   */
+  public ModalResponse(List<TipMode> modes, double residualMPerN) {
+    if (modes.isEmpty()) {
+      throw new IllegalArgumentException("a modal response needs at least one mode");
+    }
+    this.modes = List.copyOf(modes);
+    this.residualMPerN = residualMPerN;
+    square = modes.stream().mapToDouble(m -> squared(m.angularFrequencyRadPerS())).toArray();
+    twiceDamping =
+        modes.stream()
+            .mapToDouble(m -> 2 * m.dampingRatio() * m.angularFrequencyRadPerS())
+            .toArray();
+    alpha = modes.stream().mapToDouble(TipMode::inverseMassPerKg).toArray();
+    beta = modes.stream().mapToDouble(TipMode::velocityShareSPerKg).toArray();
+  }
+
+  /**
+   * A response of given modes without residual compliance.
+   *
+   * @param modes at least one
+   * @return the response
+   */
+  public static ModalResponse of(TipMode... modes) {
+    return new ModalResponse(List.of(modes), 0);
+  }
+
+  /**
+   * The lowest modes of a chain, each with the same damping ratio; the residual makes the static
+   * compliance exact, c = C − Σ1/k.
+   *
+   * @param chain the chain, with mass
+   * @param modeCount 1 to 3
+   * @param dampingRatio ζ of each, above 0 to below 1; an input, because it cannot be predicted
+   * @return the response
+   */
+  public static ModalResponse of(BeamChain chain, int modeCount, double dampingRatio) {
+    BendingModes solved = new BendingModes();
+    solved.solve(chain, modeCount);
+    List<TipMode> modes =
+        solved.toList().stream().map(mode -> TipMode.of(mode, dampingRatio)).toList();
+    double modal = modes.stream().mapToDouble(mode -> 1 / mode.stiffnessNPerM()).sum();
+    return new ModalResponse(modes, TipCompliance.of(chain) - modal);
+  }
+
+  /**
+   * The modes.
+   *
+   * @return as given
+   */
+  public List<TipMode> modes() {
+    return modes;
+  }
+
+  /**
+   * Compliance of the modes left out.
+   *
+   * @return c, m/N
+   */
+  public double residualMPerN() {
+    return residualMPerN;
+  }
+
+  @Override
+  public void at(double omegaRadPerS, double[] target, int at) {
+    double re = residualMPerN;
+    double im = 0;
+    double w2 = omegaRadPerS * omegaRadPerS;
+    for (int i = 0; i < square.length; i++) {
+      double downRe = square[i] - w2;
+      double downIm = twiceDamping[i] * omegaRadPerS;
+      double scale = 1 / (downRe * downRe + downIm * downIm);
+      double upIm = omegaRadPerS * beta[i];
+      re += (alpha[i] * downRe + upIm * downIm) * scale;
+      im += (upIm * downRe - alpha[i] * downIm) * scale;
+    }
+    target[at] = re;
+    target[at + 1] = im;
+  }
+
+  /**
+   * Steps of a tenth of the half width ζω_n at each mode, growing with the distance from it; from
+   * 0.02 of the lowest to 4 times the highest frequency.
+   */
+  @Override
+  public double[] supportRadPerS() {
+    double low = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).min().orElseThrow();
+    double high = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).max().orElseThrow();
+    double[] grid = new double[64];
+    int size = 0;
+    double end = HIGHEST * high;
+    for (double w = LOWEST * low; w < end; w += stepAt(w)) {
+      if (size == grid.length) {
+        grid = Arrays.copyOf(grid, 2 * size);
+      }
+      grid[size++] = w;
+    }
+    return Arrays.copyOf(grid, size);
+  }
+
+  private double stepAt(double omegaRadPerS) {
+    return IntStream.range(0, square.length)
+            .mapToDouble(i -> Math.hypot(twiceDamping[i] / 2, omegaRadPerS - Math.sqrt(square[i])))
+            .min()
+            .orElseThrow()
+        / STEPS_PER_HALF_WIDTH;
+  }
+
+  private static double squared(double x) {
+    return x * x;
+  }
+}

@@ -1,0 +1,21 @@
+package org.gaugeline.mechanics.receptance;
+
+/** Direct frequency response H(ω) = x/f of a tool tip in one direction. */
+public sealed interface TipResponse permits ModalResponse, SampledResponse {
+  /**
+   * Writes H(ω).
+   *
+   * @param omegaRadPerS ω, rad/s, 0 or more
+   * @param target receives the real part at {@code at} and the imaginary part after it, m/N
+   * @param at index
+   */
+  void at(double omegaRadPerS, double[] target, int at);
+
+  /**
+   * Writes angular frequencies, ascending, between which the response is smooth enough for linear
+   * interpolation of what is derived from it.
+   *
+   * @return ω, rad/s
+   */
+  double[] supportRadPerS();
+}
