@@ -2,7 +2,6 @@ package org.gaugeline.mechanics.receptance;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BendingModes;
 import org.gaugeline.mechanics.beam.TipCompliance;
@@ -18,6 +17,7 @@ public final class ModalResponse implements TipResponse {
 
   private final List<TipMode> modes;
   private final double residualMPerN;
+  private final double[] angular;
   private final double[] square;
   private final double[] twiceDamping;
   private final double[] alpha;
@@ -26,17 +26,14 @@ public final class ModalResponse implements TipResponse {
   /**
    * A response of given modes.
    *
-   * @param modes at least one
+   * @param modes any number; none is a rigid direction
    * @param residualMPerN compliance c of the modes left out, m/N
-   * @throws IllegalArgumentException if there is no mode
    */
   public ModalResponse(List<TipMode> modes, double residualMPerN) {
-    if (modes.isEmpty()) {
-      throw new IllegalArgumentException("a modal response needs at least one mode");
-    }
     this.modes = List.copyOf(modes);
     this.residualMPerN = residualMPerN;
-    square = modes.stream().mapToDouble(m -> squared(m.angularFrequencyRadPerS())).toArray();
+    angular = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).toArray();
+    square = Arrays.stream(angular).map(w -> w * w).toArray();
     twiceDamping =
         modes.stream()
             .mapToDouble(m -> 2 * m.dampingRatio() * m.angularFrequencyRadPerS())
@@ -48,7 +45,7 @@ public final class ModalResponse implements TipResponse {
   /**
    * A response of given modes without residual compliance.
    *
-   * @param modes at least one
+   * @param modes any number; none is a rigid direction
    * @return the response
    */
   public static ModalResponse of(TipMode... modes) {
@@ -114,9 +111,16 @@ public final class ModalResponse implements TipResponse {
    */
   @Override
   public double[] supportRadPerS() {
-    double low = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).min().orElseThrow();
-    double high = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).max().orElseThrow();
-    double[] grid = new double[64];
+    if (modes.isEmpty()) {
+      return new double[0];
+    }
+    double low = Double.POSITIVE_INFINITY;
+    double high = 0;
+    for (double natural : angular) {
+      low = Math.min(low, natural);
+      high = Math.max(high, natural);
+    }
+    double[] grid = new double[256];
     int size = 0;
     double end = HIGHEST * high;
     for (double w = LOWEST * low; w < end; w += stepAt(w)) {
@@ -129,14 +133,12 @@ public final class ModalResponse implements TipResponse {
   }
 
   private double stepAt(double omegaRadPerS) {
-    return IntStream.range(0, square.length)
-            .mapToDouble(i -> Math.hypot(twiceDamping[i] / 2, omegaRadPerS - Math.sqrt(square[i])))
-            .min()
-            .orElseThrow()
-        / STEPS_PER_HALF_WIDTH;
-  }
-
-  private static double squared(double x) {
-    return x * x;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < angular.length; i++) {
+      double off = omegaRadPerS - angular[i];
+      double halfWidth = twiceDamping[i] / 2;
+      least = Math.min(least, off * off + halfWidth * halfWidth);
+    }
+    return Math.sqrt(least) / STEPS_PER_HALF_WIDTH;
   }
 }

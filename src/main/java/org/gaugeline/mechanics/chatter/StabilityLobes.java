@@ -1,0 +1,242 @@
+package org.gaugeline.mechanics.chatter;
+
+import java.util.List;
+import org.gaugeline.mechanics.GoldenSection;
+import org.gaugeline.mechanics.Require;
+import org.gaugeline.mechanics.cutting.MillingEngagement;
+import org.gaugeline.mechanics.receptance.TipModel;
+
+/**
+ * Limit depth against regenerative chatter at given speeds, prepared once for a cut and a tip.
+ *
+ * <p>At a speed with tooth period T the cut is at its limit where an eigenvalue q = c·a·(1 −
+ * e^{−iωT})·λ(ω) is 1. With 1 − e^{−iωT} = 2 sin(ωT/2)·e^{i(π/2 − ωT/2)} that is ωT/2 − arg λ − π/2 = mπ
+ * for an integer m, and then a = 1/(2c·Re λ): the limit is the least of these over all ω with Re λ
+ * &gt; 0, and the least over all ω whatever the speed is the depth stable at any speed. λ does not
+ * depend on the speed, so a chart costs one pass over the stored samples per speed; the crossing
+ * found between samples is then solved with the response itself.
+ *
+ * <p>Zeroth-order solution of Altintas and Budak (CIRP Annals 44/1 (1995) 357), posed at fixed speed;
+ * equal to their a = −(2πΛ_R/(N K_t))(1 + κ²). Mean directional factors: at half immersion expect
+ * errors of 5 % near the floors and 10 to 15 % on high lobes; below about 10 to 15 % immersion
+ * (memory) it misses period doubling, see {@link SemiDiscretization}. Process damping is left out.
+ *
+ * <p>Not for use by two threads at once.
+ */
+public final class StabilityLobes {
+  private static final int REFINEMENTS = 12;
+  private static final int GOLDEN_STEPS = 30;
+
+  private final OrientedResponse response;
+  private final LobeNodes nodes;
+  private final double twiceGainPa;
+  private final double[] lambda = new double[4];
+  private double chosenRe;
+  private double chosenIm;
+
+  private StabilityLobes(OrientedResponse response) {
+    this.response = response;
+    this.nodes = LobeNodes.of(response);
+    this.twiceGainPa = 2 * response.gainPa();
+  }
+
+  /**
+   * Milling with two directions of motion, zeroth-order solution.
+   *
+   * @param process the cut
+   * @param tip responses along the feed and its normal
+   * @return the prepared limits
+   */
+  public static StabilityLobes milling(MillingProcess process, TipModel tip) {
+    return new StabilityLobes(new MillingResponse(process, tip));
+  }
+
+  /**
+   * Boring and turning, b = −1/(2K·Re ΣµG) (Tlusty; Schmitz and Smith, Machining Dynamics (2009), ch.
+   * 3 and 4; memory).
+   *
+   * @param specificForcePa K, Pa, greater than 0
+   * @param parts responses with their directional factors
+   * @return the prepared limits, as width of chip
+   */
+  public static StabilityLobes boring(double specificForcePa, List<DirectedResponse> parts) {
+    Require.positive("specificForcePa", specificForcePa);
+    return new StabilityLobes(
+        new SingleResponse(1, specificForcePa, List.copyOf(parts)));
+  }
+
+  /**
+   * Quick estimate of milling along the normal at the mean tooth angle p = (φ_st + φ_ex)/2: b =
+   * −1/(2K_s·Re G_or·N*), G_or = µ_x G_x + µ_y G_y, N* = N(φ_ex − φ_st)/2π, µ_x = sin p·sin(p + β), µ_y =
+   * cos p·cos(p + β) (Tlusty; Schmitz and Smith 2009, ch. 4; memory; factors derived from vectors).
+   * Mostly on the unsafe side: by a third at the floor of one example, by twice at single speeds.
+   *
+   * @param process the cut; K_s = K_t√(1 + K_r²), β = arccot K_r
+   * @param tip responses along the feed and its normal
+   * @return the prepared limits
+   */
+  public static StabilityLobes averageAngle(MillingProcess process, TipModel tip) {
+    MillingEngagement arc = process.engagement();
+    double mean = (arc.entryRad() + arc.exitRad()) / 2;
+    double beta = Math.atan2(1, process.radialRatio());
+    double resultantPa = process.tangentialPa() * Math.hypot(1, process.radialRatio());
+    double engaged = process.teeth() * arc.arcRad() / (2 * Math.PI);
+    List<DirectedResponse> parts =
+        List.of(
+            new DirectedResponse(tip.x(), Math.sin(mean) * Math.sin(mean + beta)),
+            new DirectedResponse(tip.y(), Math.cos(mean) * Math.cos(mean + beta)));
+    return new StabilityLobes(
+        new SingleResponse(process.teeth(), resultantPa * engaged, parts));
+  }
+
+  /**
+   * Limit at one speed.
+   *
+   * @param spindleRadPerS Ω, rad/s, greater than 0
+   * @return least depth that chatters, with its frequency
+   */
+  public ChatterLimit limitAt(double spindleRadPerS) {
+    Require.positive("spindleRadPerS", spindleRadPerS);
+    double perOmega = 1 / (response.teeth() * spindleRadPerS);
+    double best = 0;
+    int found = -1;
+    double lobe = 0;
+    double last = 0;
+    double lastFloor = 0;
+    for (int i = 0; i < nodes.size; i++) {
+      double value = nodes.omega[i] * perOmega - nodes.turn[i];
+      double floor = Math.floor(value);
+      if (floor != lastFloor
+          && !nodes.opensRun[i]
+          && Math.max(nodes.re[i - 1], nodes.re[i]) > best) {
+        double first = Math.floor(Math.min(last, value)) + 1;
+        double lastLobe = Math.floor(Math.max(last, value));
+        double atFirst = between(nodes.re, i, (first - last) / (value - last));
+        double atFinal = between(nodes.re, i, (lastLobe - last) / (value - last));
+        double reached = Math.max(atFirst, atFinal);
+        if (reached > best) {
+          best = reached;
+          found = i;
+          lobe = atFirst >= atFinal ? first : lastLobe;
+        }
+      }
+      last = value;
+      lastFloor = floor;
+    }
+    return found < 0 ? ChatterLimit.NONE : refined(found, lobe, perOmega, best);
+  }
+
+  /** Solves for the crossing between node − 1 and node with the response itself. */
+  private ChatterLimit refined(int node, double lobe, double perOmega, double interpolated) {
+    double low = nodes.omega[node - 1];
+    double high = nodes.omega[node];
+    double atLow = low * perOmega - nodes.turn[node - 1] - lobe;
+    double atHigh = high * perOmega - nodes.turn[node] - lobe;
+    double w = low - atLow * (high - low) / (atHigh - atLow);
+    int side = 0;
+    for (int step = 0; step < REFINEMENTS; step++) {
+      choose(w, node, (w - nodes.omega[node - 1]) / (nodes.omega[node] - nodes.omega[node - 1]));
+      double value = w * perOmega - Math.atan2(chosenIm, chosenRe) / Math.PI - 0.5 - lobe;
+      if (Math.abs(value) < 1e-9) {
+        break;
+      }
+      // False position with the Illinois rule, which keeps the bracket and does not stall.
+      if ((value > 0) == (atHigh > 0)) {
+        high = w;
+        atHigh = value;
+        atLow = side == 1 ? atLow / 2 : atLow;
+        side = 1;
+      } else {
+        low = w;
+        atLow = value;
+        atHigh = side == -1 ? atHigh / 2 : atHigh;
+        side = -1;
+      }
+      w = low - atLow * (high - low) / (atHigh - atLow);
+    }
+    return new ChatterLimit(1 / (twiceGainPa * (chosenRe > 0 ? chosenRe : interpolated)), w);
+  }
+
+  /** Evaluates the response and keeps the branch nearest to what the nodes give at a share. */
+  private void choose(double omegaRadPerS, int node, double share) {
+    response.at(omegaRadPerS, lambda);
+    double re = between(nodes.re, node, share);
+    double im = between(nodes.im, node, share);
+    int at =
+        response.branches() == 2
+                && Math.hypot(lambda[2] - re, lambda[3] - im)
+                    < Math.hypot(lambda[0] - re, lambda[1] - im)
+            ? 2
+            : 0;
+    chosenRe = lambda[at];
+    chosenIm = lambda[at + 1];
+  }
+
+  private static double between(double[] values, int node, double share) {
+    return values[node - 1] + share * (values[node] - values[node - 1]);
+  }
+
+  /**
+   * Limits at many speeds.
+   *
+   * @param spindleRadPerS Ω, rad/s, each greater than 0
+   * @param depthM receives the limit depths, m
+   * @param chatterRadPerS receives the chatter frequencies, rad/s
+   * @throws IllegalArgumentException if the arrays differ in length
+   */
+  public void limits(double[] spindleRadPerS, double[] depthM, double[] chatterRadPerS) {
+    if (depthM.length != spindleRadPerS.length || chatterRadPerS.length != depthM.length) {
+      throw new IllegalArgumentException(
+          "speeds, depths and frequencies must be as many, but are "
+              + spindleRadPerS.length
+              + ", "
+              + depthM.length
+              + " and "
+              + chatterRadPerS.length);
+    }
+    for (int i = 0; i < depthM.length; i++) {
+      ChatterLimit limit = limitAt(spindleRadPerS[i]);
+      depthM[i] = limit.depthM();
+      chatterRadPerS[i] = limit.chatterRadPerS();
+    }
+  }
+
+  /**
+   * Depth that is stable at every speed, 1/(2c·max Re λ).
+   *
+   * @return least limit over all speeds, with its frequency
+   */
+  public ChatterLimit guaranteed() {
+    int best = -1;
+    for (int i = 0; i < nodes.size; i++) {
+      best = best < 0 || nodes.re[i] > nodes.re[best] ? i : best;
+    }
+    if (best < 0 || !(nodes.re[best] > 0)) {
+      return ChatterLimit.NONE;
+    }
+    boolean last = best + 1 == nodes.size || nodes.opensRun[best + 1];
+    double low = nodes.opensRun[best] ? nodes.omega[best] : nodes.omega[best - 1];
+    double high = last ? nodes.omega[best] : nodes.omega[best + 1];
+    double w = low;
+    if (high > low) {
+      w = GoldenSection.peak(low, high, GOLDEN_STEPS, this::largestRe);
+    }
+    return new ChatterLimit(1 / (twiceGainPa * largestRe(w)), w);
+  }
+
+  private double largestRe(double omegaRadPerS) {
+    response.at(omegaRadPerS, lambda);
+    return response.branches() == 2 ? Math.max(lambda[0], lambda[2]) : lambda[0];
+  }
+
+  /**
+   * Limit depth of those speeds that let the cut chatter at a given frequency, 1/(2c·Re λ(ω)).
+   *
+   * @param chatterRadPerS ω, rad/s
+   * @return depth, m; infinite if no depth chatters at that frequency
+   */
+  public double depthAtFrequencyM(double chatterRadPerS) {
+    double re = largestRe(chatterRadPerS);
+    return re > 0 ? 1 / (twiceGainPa * re) : Double.POSITIVE_INFINITY;
+  }
+}
