@@ -6,8 +6,8 @@ package org.gaugeline.mechanics.chatter;
  *
  * <p>xx = ½[cos 2φ − 2K_rφ + K_r sin 2φ], xy = ½[−sin 2φ − 2φ + K_r cos 2φ], yx = ½[−sin 2φ + 2φ +
  * K_r cos 2φ], yy = ½[−cos 2φ − 2K_rφ − K_r sin 2φ], each from the first to the second angle
- * (Altintas and Budak, CIRP Annals 44/1 (1995) 357; as coded in a public script citing Altintas 2012,
- * p. 156).
+ * (Altintas and Budak, CIRP Annals 44/1 (1995) 357; as coded in a public script citing Altintas
+ * 2012, p. 156).
  *
  * @param xx force along the feed by displacement along the feed, dimensionless
  * @param xy force along the feed by displacement along the normal

@@ -1,7 +1,8 @@
 package org.gaugeline.mechanics.chatter;
 
 /**
- * The largest multiplier of a cut over one tooth period: disturbances shrink if its size is below 1.
+ * The largest multiplier of a cut over one tooth period: disturbances shrink if its size is below
+ * 1.
  *
  * @param re real part
  * @param im imaginary part, not negative

@@ -1,8 +1,9 @@
 package org.gaugeline.mechanics.chatter;
 
 /**
- * Eigenvalues of a real upper Hessenberg matrix by the shifted QR method in complex arithmetic, with
- * Wilkinson's shift and deflation (Golub and Van Loan, Matrix Computations, ch. 7; EISPACK comqr).
+ * Eigenvalues of a real upper Hessenberg matrix by the shifted QR method in complex arithmetic,
+ * with Wilkinson's shift and deflation (Golub and Van Loan, Matrix Computations, ch. 7; EISPACK
+ * comqr).
  */
 final class HessenbergEigenvalues {
   private static final double EPSILON = Math.ulp(1.0);

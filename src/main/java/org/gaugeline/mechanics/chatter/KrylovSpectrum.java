@@ -4,9 +4,9 @@ import java.util.SplittableRandom;
 
 /**
  * Largest eigenvalue in size of a linear map known by its action, from the Hessenberg matrix of
- * Arnoldi's method with twice repeated orthogonalisation (Saad, Numerical Methods for Large Eigenvalue
- * Problems, ch. 6). The basis grows until the eigenvalue stands still, so that clusters of equal size,
- * on which power iteration stalls, are resolved.
+ * Arnoldi's method with twice repeated orthogonalisation (Saad, Numerical Methods for Large
+ * Eigenvalue Problems, ch. 6). The basis grows until the eigenvalue stands still, so that clusters
+ * of equal size, on which power iteration stalls, are resolved.
  */
 final class KrylovSpectrum {
   private static final int FIRST_LOOK = 16;

@@ -1,8 +1,8 @@
 package org.gaugeline.mechanics.chatter;
 
 /**
- * e^M of a small dense matrix, row after row in one array, by its Taylor series after halving M until
- * its norm is below ½ and squaring back (Golub and Van Loan, Matrix Computations, ch. 9).
+ * e^M of a small dense matrix, row after row in one array, by its Taylor series after halving M
+ * until its norm is below ½ and squaring back (Golub and Van Loan, Matrix Computations, ch. 9).
  */
 final class MatrixExponential {
   private static final int TERMS = 12;

@@ -4,8 +4,8 @@ import org.gaugeline.mechanics.Require;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
 
 /**
- * A milling cut as stability sees it: equally spaced teeth with forces F_t = K_t·a·h and F_r = K_r·F_t,
- * edge forces and helix left out.
+ * A milling cut as stability sees it: equally spaced teeth with forces F_t = K_t·a·h and F_r =
+ * K_r·F_t, edge forces and helix left out.
  *
  * @param teeth N, 1 or more
  * @param tangentialPa K_t, Pa, greater than 0
@@ -21,8 +21,8 @@ public record MillingProcess(
   }
 
   /**
-   * A process from the resultant coefficient K_s and its angle β to the normal of the surface: K_t =
-   * K_s sin β, K_r = cot β.
+   * A process from the resultant coefficient K_s and its angle β to the normal of the surface: K_t
+   * = K_s sin β, K_r = cot β.
    *
    * @param teeth N, 1 or more
    * @param resultantPa K_s, Pa, greater than 0
@@ -35,10 +35,7 @@ public record MillingProcess(
     Require.positive("forceAngleRad", forceAngleRad);
     Require.within("forceAngleRad", forceAngleRad, 0, Math.PI / 2);
     return new MillingProcess(
-        teeth,
-        resultantPa * Math.sin(forceAngleRad),
-        1 / Math.tan(forceAngleRad),
-        engagement);
+        teeth, resultantPa * Math.sin(forceAngleRad), 1 / Math.tan(forceAngleRad), engagement);
   }
 
   /**

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import org.gaugeline.mechanics.receptance.TipModel;
 
 /**
- * Eigenvalues λ of [[α_xx G_x, α_xy G_y], [α_yx G_x, α_yy G_y]], with gain N K_t/4π: the characteristic
- * equation of the zeroth-order solution with its depth and delay taken out, because only they change
- * with the speed.
+ * Eigenvalues λ of [[α_xx G_x, α_xy G_y], [α_yx G_x, α_yy G_y]], with gain N K_t/4π: the
+ * characteristic equation of the zeroth-order solution with its depth and delay taken out, because
+ * only they change with the speed.
  */
 final class MillingResponse implements OrientedResponse {
   private final MillingProcess process;

@@ -6,9 +6,9 @@ import org.gaugeline.mechanics.receptance.TipMode;
 /**
  * Modes of a tip in both directions as first-order equations z′ = A z + B F, [x, y] = C z.
  *
- * <p>Each mode has the states q and p = q̇/ω_n, both scaled by s = √(α² + β²ω_n²) so that they are as
- * large as the displacement they cause: q′ = ω_n p, p′ = −ω_n q − 2ζω_n p + (s/ω_n)F, x = (α/s)q +
- * (βω_n/s)p.
+ * <p>Each mode has the states q and p = q̇/ω_n, both scaled by s = √(α² + β²ω_n²) so that they are
+ * as large as the displacement they cause: q′ = ω_n p, p′ = −ω_n q − 2ζω_n p + (s/ω_n)F, x = (α/s)q
+ * + (βω_n/s)p.
  */
 final class ModalStates {
   /** Number of states. */

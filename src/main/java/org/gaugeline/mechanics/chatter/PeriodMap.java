@@ -1,8 +1,8 @@
 package org.gaugeline.mechanics.chatter;
 
 /**
- * The map of states and delayed displacements over one tooth period, for one speed and depth: vector
- * [z, x₋ₖ, y₋ₖ, …, x₋₁, y₋₁].
+ * The map of states and delayed displacements over one tooth period, for one speed and depth:
+ * vector [z, x₋ₖ, y₋ₖ, …, x₋₁, y₋₁].
  */
 final class PeriodMap implements KrylovSpectrum.LinearMap {
   private static final int DIRECTIONS = 2;

@@ -5,14 +5,15 @@ import org.gaugeline.mechanics.receptance.ModalResponse;
 
 /**
  * Stability of milling from the largest Floquet multiplier over one tooth period, by first-order
- * semi-discretization; shows period doubling and holds at any immersion, at a thousand times the cost
- * of {@link StabilityLobes}.
+ * semi-discretization; shows period doubling and holds at any immersion, at a thousand times the
+ * cost of {@link StabilityLobes}.
  *
  * <p>The tooth period τ = 2π/(NΩ) is parted into k steps. Within a step the directional factors are
- * replaced by their exact mean, the delayed displacement by a straight line, and z′ = A z + B H (C z −
- * u(t − τ)) is solved exactly; the product over the steps is the period map (Insperger and Stépán, Int.
- * J. Numer. Methods Eng. 61 (2004) 117; memory). Modes of any number in both directions; residual
- * compliances are left out. Teeth equally spaced, no helix, no process damping.
+ * replaced by their exact mean, the delayed displacement by a straight line, and z′ = A z + B H (C
+ * z − u(t − τ)) is solved exactly; the product over the steps is the period map (Insperger and
+ * Stépán, Int. J. Numer. Methods Eng. 61 (2004) 117; memory). Modes of any number in both
+ * directions; residual compliances are left out. Teeth equally spaced, no helix, no process
+ * damping.
  */
 public final class SemiDiscretization {
   /** Steps per period used unless another number is given. */
@@ -34,8 +35,7 @@ public final class SemiDiscretization {
    * @param y modes along the normal; a direction without modes is rigid
    * @param steps k, 20 to 1000; 80 or more, and at least 10 in each period of the fastest vibration
    */
-  public SemiDiscretization(
-      MillingProcess process, ModalResponse x, ModalResponse y, int steps) {
+  public SemiDiscretization(MillingProcess process, ModalResponse x, ModalResponse y, int steps) {
     Require.within("steps", steps, 20, 1000);
     Require.atLeastOne("number of modes", x.modes().size() + y.modes().size());
     this.process = process;

@@ -10,16 +10,17 @@ import org.gaugeline.mechanics.receptance.TipModel;
  * Limit depth against regenerative chatter at given speeds, prepared once for a cut and a tip.
  *
  * <p>At a speed with tooth period T the cut is at its limit where an eigenvalue q = c·a·(1 −
- * e^{−iωT})·λ(ω) is 1. With 1 − e^{−iωT} = 2 sin(ωT/2)·e^{i(π/2 − ωT/2)} that is ωT/2 − arg λ − π/2 = mπ
- * for an integer m, and then a = 1/(2c·Re λ): the limit is the least of these over all ω with Re λ
- * &gt; 0, and the least over all ω whatever the speed is the depth stable at any speed. λ does not
- * depend on the speed, so a chart costs one pass over the stored samples per speed; the crossing
- * found between samples is then solved with the response itself.
+ * e^{−iωT})·λ(ω) is 1. With 1 − e^{−iωT} = 2 sin(ωT/2)·e^{i(π/2 − ωT/2)} that is ωT/2 − arg λ − π/2
+ * = mπ for an integer m, and then a = 1/(2c·Re λ): the limit is the least of these over all ω with
+ * Re λ &gt; 0, and the least over all ω whatever the speed is the depth stable at any speed. λ does
+ * not depend on the speed, so a chart costs one pass over the stored samples per speed; the
+ * crossing found between samples is then solved with the response itself.
  *
- * <p>Zeroth-order solution of Altintas and Budak (CIRP Annals 44/1 (1995) 357), posed at fixed speed;
- * equal to their a = −(2πΛ_R/(N K_t))(1 + κ²). Mean directional factors: at half immersion expect
- * errors of 5 % near the floors and 10 to 15 % on high lobes; below about 10 to 15 % immersion
- * (memory) it misses period doubling, see {@link SemiDiscretization}. Process damping is left out.
+ * <p>Zeroth-order solution of Altintas and Budak (CIRP Annals 44/1 (1995) 357), posed at fixed
+ * speed; equal to their a = −(2πΛ_R/(N K_t))(1 + κ²). Mean directional factors: at half immersion
+ * expect errors of 5 % near the floors and 10 to 15 % on high lobes; below about 10 to 15 %
+ * immersion (memory) it misses period doubling, see {@link SemiDiscretization}. Process damping is
+ * left out.
  *
  * <p>Not for use by two threads at once.
  */
@@ -52,8 +53,8 @@ public final class StabilityLobes {
   }
 
   /**
-   * Boring and turning, b = −1/(2K·Re ΣµG) (Tlusty; Schmitz and Smith, Machining Dynamics (2009), ch.
-   * 3 and 4; memory).
+   * Boring and turning, b = −1/(2K·Re ΣµG) (Tlusty; Schmitz and Smith, Machining Dynamics (2009),
+   * ch. 3 and 4; memory).
    *
    * @param specificForcePa K, Pa, greater than 0
    * @param parts responses with their directional factors
@@ -61,15 +62,15 @@ public final class StabilityLobes {
    */
   public static StabilityLobes boring(double specificForcePa, List<DirectedResponse> parts) {
     Require.positive("specificForcePa", specificForcePa);
-    return new StabilityLobes(
-        new SingleResponse(1, specificForcePa, List.copyOf(parts)));
+    return new StabilityLobes(new SingleResponse(1, specificForcePa, List.copyOf(parts)));
   }
 
   /**
    * Quick estimate of milling along the normal at the mean tooth angle p = (φ_st + φ_ex)/2: b =
-   * −1/(2K_s·Re G_or·N*), G_or = µ_x G_x + µ_y G_y, N* = N(φ_ex − φ_st)/2π, µ_x = sin p·sin(p + β), µ_y =
-   * cos p·cos(p + β) (Tlusty; Schmitz and Smith 2009, ch. 4; memory; factors derived from vectors).
-   * Mostly on the unsafe side: by a third at the floor of one example, by twice at single speeds.
+   * −1/(2K_s·Re G_or·N*), G_or = µ_x G_x + µ_y G_y, N* = N(φ_ex − φ_st)/2π, µ_x = sin p·sin(p + β),
+   * µ_y = cos p·cos(p + β) (Tlusty; Schmitz and Smith 2009, ch. 4; memory; factors derived from
+   * vectors). Mostly on the unsafe side: by a third at the floor of one example, by twice at single
+   * speeds.
    *
    * @param process the cut; K_s = K_t√(1 + K_r²), β = arccot K_r
    * @param tip responses along the feed and its normal
@@ -85,8 +86,7 @@ public final class StabilityLobes {
         List.of(
             new DirectedResponse(tip.x(), Math.sin(mean) * Math.sin(mean + beta)),
             new DirectedResponse(tip.y(), Math.cos(mean) * Math.cos(mean + beta)));
-    return new StabilityLobes(
-        new SingleResponse(process.teeth(), resultantPa * engaged, parts));
+    return new StabilityLobes(new SingleResponse(process.teeth(), resultantPa * engaged, parts));
   }
 
   /**

@@ -13,7 +13,8 @@ public final class StablePockets {
   private StablePockets() {}
 
   /**
-   * The best speeds of a range: local maxima of the limit, the range's ends included, deepest first.
+   * The best speeds of a range: local maxima of the limit, the range's ends included, deepest
+   * first.
    *
    * @param lobes the prepared limits
    * @param lowRadPerS lowest Ω, rad/s, greater than 0
@@ -51,8 +52,7 @@ public final class StablePockets {
   private static StablePocket pocket(StabilityLobes lobes, double[] speed, int i) {
     double low = speed[Math.max(0, i - 1)];
     double high = speed[Math.min(speed.length - 1, i + 1)];
-    double best =
-        GoldenSection.peak(low, high, STEPS, each -> lobes.limitAt(each).depthM());
+    double best = GoldenSection.peak(low, high, STEPS, each -> lobes.limitAt(each).depthM());
     return new StablePocket(best, lobes.limitAt(best).depthM());
   }
 }

@@ -117,8 +117,7 @@ public final class DamperGain {
             0.4 * start.dampingRatio(),
             3 * start.dampingRatio(),
             TUNING_STEPS,
-            zeta ->
-                -negativeReal(tuned(massRatio, zeta, hostDampingRatio), hostDampingRatio));
+            zeta -> -negativeReal(tuned(massRatio, zeta, hostDampingRatio), hostDampingRatio));
     return tuned(massRatio, damping, hostDampingRatio);
   }
 

@@ -6,8 +6,8 @@ import org.gaugeline.mechanics.receptance.TunedMass;
 /**
  * A tuned mass on one mode of a host, in ratios.
  *
- * <p>Two definitions of its damping are in use and differ by 1 + µ; this one relates to the absorber's
- * own frequency: ζ = c₂/(2m₂ω₂).
+ * <p>Two definitions of its damping are in use and differ by 1 + µ; this one relates to the
+ * absorber's own frequency: ζ = c₂/(2m₂ω₂).
  *
  * @param massRatio µ = m₂/m₁, absorber over modal mass at its place, above 0 to 1
  * @param frequencyRatio f = ω₂/ω₁, greater than 0
@@ -23,8 +23,8 @@ public record TunedDamper(double massRatio, double frequencyRatio, double dampin
 
   /**
    * Classical tuning, which makes the largest |G| of an undamped host least: f = 1/(1 + µ), ζ =
-   * √(3µ/(8(1 + µ))); the peak of k|G| is then near √(1 + 2/µ) (Den Hartog, Mechanical Vibrations, ch.
-   * 3; the often printed √(3µ/(8(1 + µ)³)) is c₂/(2m₂ω₁)).
+   * √(3µ/(8(1 + µ))); the peak of k|G| is then near √(1 + 2/µ) (Den Hartog, Mechanical Vibrations,
+   * ch. 3; the often printed √(3µ/(8(1 + µ)³)) is c₂/(2m₂ω₁)).
    *
    * @param massRatio µ, above 0 to 1
    * @return the tuned damper
@@ -52,8 +52,8 @@ public record TunedDamper(double massRatio, double frequencyRatio, double dampin
   }
 
   /**
-   * Deepest negative real part that chatter tuning leaves on an undamped host, k·|min Re G| = (√(1 +
-   * 2/µ) − 1)/2; within 0.2 % of the numerical optimum for µ up to 0.1 (computed).
+   * Deepest negative real part that chatter tuning leaves on an undamped host, k·|min Re G| = (√(1
+   * + 2/µ) − 1)/2; within 0.2 % of the numerical optimum for µ up to 0.1 (computed).
    *
    * @param massRatio µ, above 0 to 1
    * @return k·|min Re G|, dimensionless
@@ -72,8 +72,7 @@ public record TunedDamper(double massRatio, double frequencyRatio, double dampin
    * @param tipModalMassKg m_tip, kg, greater than 0; ¼ρAL for a uniform bar
    * @return µ
    */
-  public static double effectiveMassRatio(
-      double massKg, double shapeRatio, double tipModalMassKg) {
+  public static double effectiveMassRatio(double massKg, double shapeRatio, double tipModalMassKg) {
     Require.positive("massKg", massKg);
     Require.positive("tipModalMassKg", tipModalMassKg);
     return massKg * shapeRatio * shapeRatio / tipModalMassKg;
@@ -107,13 +106,12 @@ public record TunedDamper(double massRatio, double frequencyRatio, double dampin
    * @return the tuned mass
    */
   public TunedMass toTunedMass(double hostRadPerS, double hostModalMassKg) {
-    return new TunedMass(
-        massRatio * hostModalMassKg, frequencyRatio * hostRadPerS, dampingRatio);
+    return new TunedMass(massRatio * hostModalMassKg, frequencyRatio * hostRadPerS, dampingRatio);
   }
 
   /**
-   * Response of host and damper, kG = A/[(1 − r² + 2iζ₁r)A − µr²(f² + 2iζfr)], A = f² − r² + 2iζfr, r =
-   * ω/ω₁ (Den Hartog, Mechanical Vibrations, ch. 3).
+   * Response of host and damper, kG = A/[(1 − r² + 2iζ₁r)A − µr²(f² + 2iζfr)], A = f² − r² + 2iζfr,
+   * r = ω/ω₁ (Den Hartog, Mechanical Vibrations, ch. 3).
    *
    * @param r ω/ω₁
    * @param hostDampingRatio ζ₁
