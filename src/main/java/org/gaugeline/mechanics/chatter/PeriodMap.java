@@ -23,9 +23,9 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
    * @param states modal states
    * @param factors mean directional factors of each step, xx, xy, yx, yy in turn
    * @param forcePerLengthNPerM2 ½·a·K_t, N/m
-   * @param stepS length of a step, s
+   * @param durationS length of a step, s
    */
-  PeriodMap(ModalStates states, double[] factors, double forcePerLengthNPerM2, double stepS) {
+  PeriodMap(ModalStates states, double[] factors, double forcePerLengthNPerM2, double durationS) {
     this.states = states;
     this.steps = factors.length / 4;
     this.n = states.count;
@@ -40,9 +40,9 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
               || factors[4 * i + 2] != 0
               || factors[4 * i + 3] != 0;
       if (cuts) {
-        step[i] = transition(factors, 4 * i, forcePerLengthNPerM2, stepS);
+        step[i] = transition(factors, 4 * i, forcePerLengthNPerM2, durationS);
       } else {
-        free = free == null ? transition(factors, 4 * i, forcePerLengthNPerM2, stepS) : free;
+        free = free == null ? transition(factors, 4 * i, forcePerLengthNPerM2, durationS) : free;
         step[i] = free;
       }
     }
@@ -56,18 +56,18 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
    * The exponential of Δt·[[A + BHC, −BH, 0], [0, 0, I/Δt], [0, 0, 0]] carries z together with a
    * delayed place that moves straight from u0 to u0 + du in one step.
    */
-  private double[] transition(double[] factors, int at, double force, double stepS) {
+  private double[] transition(double[] factors, int at, double force, double durationS) {
     int size = n + 2 * DIRECTIONS;
     double[] m = new double[size * size];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
         double h = force * factors[at + 2 * states.direction[i] + states.direction[j]];
         double coupled = states.a[i * n + j] + states.input[i] * h * states.output[j];
-        m[i * size + j] = stepS * coupled;
+        m[i * size + j] = durationS * coupled;
       }
       for (int j = 0; j < DIRECTIONS; j++) {
         double h = force * factors[at + 2 * states.direction[i] + j];
-        m[i * size + n + j] = -stepS * states.input[i] * h;
+        m[i * size + n + j] = -durationS * states.input[i] * h;
       }
     }
     for (int j = 0; j < DIRECTIONS; j++) {
