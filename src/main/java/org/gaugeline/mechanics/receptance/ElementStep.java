@@ -54,27 +54,25 @@ final class ElementStep {
     }
   }
 
-  /** R ← R − R e z eᵀ R/(1 + z h): a dynamic stiffness z that acts on the translation. */
+  /**
+   * R ← R − R e z eᵀ R/(1 + z h): a dynamic stiffness z that acts on the translation. Written as
+   * h/(1 + zh), l/(1 + zh), p − zl²/(1 + zh), which keeps its digits where h is very large.
+   */
   void hang(double zRe, double zIm) {
     double downRe = 1 + zRe * hRe - zIm * hIm;
     double downIm = zRe * hIm + zIm * hRe;
-    double square = downRe * downRe + downIm * downIm;
-    double gRe = (zRe * downRe + zIm * downIm) / square;
-    double gIm = (zIm * downRe - zRe * downIm) / square;
-    double ghRe = gRe * hRe - gIm * hIm;
-    double ghIm = gRe * hIm + gIm * hRe;
-    double glRe = gRe * lRe - gIm * lIm;
-    double glIm = gRe * lIm + gIm * lRe;
-    pRe -= glRe * lRe - glIm * lIm;
-    pIm -= glRe * lIm + glIm * lRe;
-    double oldRe = lRe;
-    double oldIm = lIm;
-    lRe -= ghRe * oldRe - ghIm * oldIm;
-    lIm -= ghRe * oldIm + ghIm * oldRe;
-    double hOldRe = hRe;
-    double hOldIm = hIm;
-    hRe -= ghRe * hOldRe - ghIm * hOldIm;
-    hIm -= ghRe * hOldIm + ghIm * hOldRe;
+    double scale = 1 / (downRe * downRe + downIm * downIm);
+    double lNextRe = (lRe * downRe + lIm * downIm) * scale;
+    double lNextIm = (lIm * downRe - lRe * downIm) * scale;
+    double zlRe = zRe * lRe - zIm * lIm;
+    double zlIm = zRe * lIm + zIm * lRe;
+    pRe -= zlRe * lNextRe - zlIm * lNextIm;
+    pIm -= zlRe * lNextIm + zlIm * lNextRe;
+    double hNextRe = (hRe * downRe + hIm * downIm) * scale;
+    hIm = (hIm * downRe - hRe * downIm) * scale;
+    hRe = hNextRe;
+    lRe = lNextRe;
+    lIm = lNextIm;
   }
 
   /** Crosses one segment's element. */
