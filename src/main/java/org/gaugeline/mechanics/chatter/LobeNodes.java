@@ -87,10 +87,20 @@ final class LobeNodes {
       opensRun = Arrays.copyOf(opensRun, more);
     }
     omega[size] = w;
-    turn[size] = Math.atan2(imaginary, real) / Math.PI + 0.5;
+    turn[size] = turn(real, imaginary);
     re[size] = real;
     im[size] = imaginary;
     opensRun[size] = opens;
     size++;
+  }
+
+  /** arg λ/π + ½. */
+  static double turn(double real, double imaginary) {
+    return Math.atan2(imaginary, real) / Math.PI + 0.5;
+  }
+
+  /** Straight between the node before and the node. */
+  static double between(double[] values, int node, double share) {
+    return values[node - 1] + share * (values[node] - values[node - 1]);
   }
 }

@@ -22,10 +22,13 @@ import org.gaugeline.mechanics.receptance.TipModel;
  * immersion (memory) it misses period doubling, see {@link SemiDiscretization}. Process damping is
  * left out.
  *
+ * <p>Chatter is looked for within the frequencies that the responses name as their support.
+ *
  * <p>Not for use by two threads at once.
  */
 public final class StabilityLobes {
   private static final int REFINEMENTS = 12;
+  private static final double PHASE_TOLERANCE = 1e-9;
   private static final int GOLDEN_STEPS = 30;
 
   private final OrientedResponse response;
@@ -98,49 +101,28 @@ public final class StabilityLobes {
   public ChatterLimit limitAt(double spindleRadPerS) {
     Require.positive("spindleRadPerS", spindleRadPerS);
     double perOmega = 1 / (response.teeth() * spindleRadPerS);
-    double best = 0;
-    int found = -1;
-    double lobe = 0;
-    double last = 0;
-    double lastFloor = 0;
-    for (int i = 0; i < nodes.size; i++) {
-      double value = nodes.omega[i] * perOmega - nodes.turn[i];
-      double floor = Math.floor(value);
-      if (floor != lastFloor
-          && !nodes.opensRun[i]
-          && Math.max(nodes.re[i - 1], nodes.re[i]) > best) {
-        double first = Math.floor(Math.min(last, value)) + 1;
-        double lastLobe = Math.floor(Math.max(last, value));
-        double atFirst = between(nodes.re, i, (first - last) / (value - last));
-        double atFinal = between(nodes.re, i, (lastLobe - last) / (value - last));
-        double reached = Math.max(atFirst, atFinal);
-        if (reached > best) {
-          best = reached;
-          found = i;
-          lobe = atFirst >= atFinal ? first : lastLobe;
-        }
-      }
-      last = value;
-      lastFloor = floor;
-    }
-    return found < 0 ? ChatterLimit.NONE : refined(found, lobe, perOmega, best);
+    LobeCrossing crossing = LobeCrossing.deepest(nodes, perOmega);
+    return crossing.exists() ? solved(crossing, perOmega) : ChatterLimit.NONE;
   }
 
-  /** Solves for the crossing between node − 1 and node with the response itself. */
-  private ChatterLimit refined(int node, double lobe, double perOmega, double interpolated) {
+  /**
+   * Solves for the crossing with the response itself, by false position with the Illinois rule,
+   * which keeps the bracket and does not stall.
+   */
+  private ChatterLimit solved(LobeCrossing crossing, double perOmega) {
+    int node = crossing.node();
     double low = nodes.omega[node - 1];
     double high = nodes.omega[node];
-    double atLow = low * perOmega - nodes.turn[node - 1] - lobe;
-    double atHigh = high * perOmega - nodes.turn[node] - lobe;
+    double atLow = low * perOmega - nodes.turn[node - 1] - crossing.lobe();
+    double atHigh = high * perOmega - nodes.turn[node] - crossing.lobe();
     double w = low - atLow * (high - low) / (atHigh - atLow);
     int side = 0;
     for (int step = 0; step < REFINEMENTS; step++) {
-      choose(w, node, (w - nodes.omega[node - 1]) / (nodes.omega[node] - nodes.omega[node - 1]));
-      double value = w * perOmega - Math.atan2(chosenIm, chosenRe) / Math.PI - 0.5 - lobe;
-      if (Math.abs(value) < 1e-9) {
+      choose(w, node);
+      double value = w * perOmega - LobeNodes.turn(chosenRe, chosenIm) - crossing.lobe();
+      if (Math.abs(value) < PHASE_TOLERANCE) {
         break;
       }
-      // False position with the Illinois rule, which keeps the bracket and does not stall.
       if ((value > 0) == (atHigh > 0)) {
         high = w;
         atHigh = value;
@@ -154,26 +136,22 @@ public final class StabilityLobes {
       }
       w = low - atLow * (high - low) / (atHigh - atLow);
     }
-    return new ChatterLimit(1 / (twiceGainPa * (chosenRe > 0 ? chosenRe : interpolated)), w);
+    return new ChatterLimit(1 / (twiceGainPa * (chosenRe > 0 ? chosenRe : crossing.re())), w);
   }
 
-  /** Evaluates the response and keeps the branch nearest to what the nodes give at a share. */
-  private void choose(double omegaRadPerS, int node, double share) {
+  /** Evaluates the response and keeps the branch nearest to the straight line through the nodes. */
+  private void choose(double omegaRadPerS, int node) {
     response.at(omegaRadPerS, lambda);
-    double re = between(nodes.re, node, share);
-    double im = between(nodes.im, node, share);
-    int at =
+    double share =
+        (omegaRadPerS - nodes.omega[node - 1]) / (nodes.omega[node] - nodes.omega[node - 1]);
+    double re = LobeNodes.between(nodes.re, node, share);
+    double im = LobeNodes.between(nodes.im, node, share);
+    boolean second =
         response.branches() == 2
-                && Math.hypot(lambda[2] - re, lambda[3] - im)
-                    < Math.hypot(lambda[0] - re, lambda[1] - im)
-            ? 2
-            : 0;
-    chosenRe = lambda[at];
-    chosenIm = lambda[at + 1];
-  }
-
-  private static double between(double[] values, int node, double share) {
-    return values[node - 1] + share * (values[node] - values[node - 1]);
+            && Math.hypot(lambda[2] - re, lambda[3] - im)
+                < Math.hypot(lambda[0] - re, lambda[1] - im);
+    chosenRe = lambda[second ? 2 : 0];
+    chosenIm = lambda[second ? 3 : 1];
   }
 
   /**

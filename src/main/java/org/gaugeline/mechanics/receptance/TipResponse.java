@@ -12,7 +12,7 @@ public sealed interface TipResponse permits ModalResponse, SampledResponse {
   void at(double omegaRadPerS, double[] target, int at);
 
   /**
-   * Writes angular frequencies, ascending, between which the response is smooth enough for linear
+   * Angular frequencies, ascending, between which the response is smooth enough for linear
    * interpolation of what is derived from it.
    *
    * @return ω, rad/s
