@@ -53,7 +53,15 @@ public final class Advisor {
     Map<String, List<Weighed>> weighed = weigh(context, composed);
     Ranking ranking = Ranking.of(context, weighed);
     BreakEven heatUnit = BreakEven.ofHeatUnit(context, ranking, unequipped(context, composed));
-    return new Explanation(context, data, composed, ranking, heatUnit).recommendation();
+    NearestFit nearest = new NearestFit(intent, job, this::meets);
+    return new Explanation(context, data, composed, ranking, heatUnit, nearest).recommendation();
+  }
+
+  /** Whether a holder meets an intent, at the confidence or at the median. */
+  private boolean meets(Intent intent, HolderBody holder) {
+    JobContext context = JobContext.of(completion.complete(intent), models);
+    Standing standing = new Appraiser(context).appraise(body(holder)).standing();
+    return standing.compareTo(Standing.MARGINAL) <= 0;
   }
 
   private Map<String, List<Weighed>> weigh(JobContext context, Candidates.Composed composed) {

@@ -16,7 +16,13 @@ import org.jspecify.annotations.Nullable;
 final class Cautions {
   private Cautions() {}
 
-  static List<Caution> ofJob(JobContext context, Ranking ranking, @Nullable BreakEven heatUnit) {
+  /**
+   * Of a job and everything that was weighed for it.
+   *
+   * @param nearest id of the losing assembly for which a change would do; empty where none would
+   */
+  static List<Caution> ofJob(
+      JobContext context, Ranking ranking, @Nullable BreakEven heatUnit, String nearest) {
     Job job = context.job();
     List<Caution> cautions = new ArrayList<>();
     if (UnitSuspicion.of(job)) {
@@ -45,7 +51,12 @@ final class Cautions {
     HoleCautions.ofJob(context, cautions);
     if (ranking.shown().isEmpty()) {
       cautions.add(
-          new Caution("nothing-suitable", Severity.WARNING, Double.NaN, Measure.COUNT, ""));
+          new Caution(
+              Recommendation.NOTHING_SUITABLE,
+              Severity.WARNING,
+              Double.NaN,
+              Measure.COUNT,
+              nearest));
     }
     if (heatUnit != null) {
       cautions.add(

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.Candidates;
-import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
@@ -34,6 +33,8 @@ final class Explanation {
   /** When a heat unit would pay; null where none is missing or it never does. */
   private final @Nullable BreakEven heatUnit;
 
+  private final NearestFit nearest;
+
   private final IdentityHashMap<Weighed, String> ids = new IdentityHashMap<>();
 
   Explanation(
@@ -41,19 +42,22 @@ final class Explanation {
       ReferenceData data,
       Candidates.Composed composed,
       Ranking ranking,
-      @Nullable BreakEven heatUnit) {
+      @Nullable BreakEven heatUnit,
+      NearestFit nearest) {
     this.context = context;
     this.data = data;
     this.composed = composed;
     this.ranking = ranking;
     this.now = BreakEven.now(ranking);
     this.heatUnit = heatUnit;
+    this.nearest = nearest;
     this.limits = new LimitSolver(context);
   }
 
   Recommendation recommendation() {
     List<RankedAssembly> shown = assemblies(ranking.shown(), "a");
     List<RankedAssembly> flagged = assemblies(ranking.flagged(), "f");
+    NearestFit.Found would = shown.isEmpty() ? nearest.among(flagged) : NearestFit.Found.NOTHING;
     return new Recommendation(
         context.job(),
         context.loads(),
@@ -63,7 +67,8 @@ final class Explanation {
         flagged,
         new Recommendation.Weighed(ranking.all().size(), lostBy()),
         ruledOut(),
-        cautions());
+        Cautions.ofJob(context, ranking, heatUnit, would.assemblyId()),
+        would.changes());
   }
 
   private List<RankedAssembly> assemblies(List<Weighed> weighed, String prefix) {
@@ -170,9 +175,5 @@ final class Explanation {
     return heatUnit == null || !composed.unequipped().containsKey(familyId)
         ? null
         : new Recommendation.Equipment(context.practice("heatUnitPrice"), heatUnit);
-  }
-
-  private List<Caution> cautions() {
-    return Cautions.ofJob(context, ranking, heatUnit);
   }
 }

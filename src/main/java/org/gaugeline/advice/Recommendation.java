@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param assemblies the best, in order
  * @param flagged the best losing assembly of each family that is not among them
+ * @param wouldFitIf where no assembly meets the job, single changes with which one would
  */
 public record Recommendation(
     Job job,
@@ -27,7 +28,11 @@ public record Recommendation(
     List<RankedAssembly> flagged,
     Weighed weighed,
     List<RuledOut> ruledOut,
-    List<Caution> cautions) {
+    List<Caution> cautions,
+    List<Change> wouldFitIf) {
+
+  /** Code of the caution that {@code wouldFitIf} belongs to. */
+  public static final String NOTHING_SUITABLE = "nothing-suitable";
 
   /**
    * How a clamping family stands.

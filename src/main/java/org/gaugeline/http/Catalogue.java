@@ -51,7 +51,8 @@ public final class Catalogue {
         new CatalogueSection<>(
             "clamping family", version, data.families(), new FamilyEntries(data)::write);
     operations =
-        new CatalogueSection<>("operation", version, operationsById(), OperationEntries::write);
+        new CatalogueSection<>(
+            "operation", version, operationsById(), new OperationEntries(data)::write);
     holders =
         new CatalogueSection<>(
             "holder",

@@ -1,16 +1,69 @@
 package org.gaugeline.http;
 
+import org.gaugeline.job.UsualWeights;
 import org.gaugeline.reference.OperationKind;
+import org.gaugeline.reference.Practice;
+import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.Stage;
+import org.gaugeline.reference.ToolKind;
+import org.gaugeline.reference.Word;
+import org.jspecify.annotations.Nullable;
 
-/** What of each kind of operation is computed. */
+/** What of each kind of operation is computed, and what matters most to it. */
 final class OperationEntries {
-  private OperationEntries() {}
+  private final ReferenceData data;
 
-  static void write(JsonBytes json, OperationKind kind) {
+  OperationEntries(ReferenceData data) {
+    this.data = data;
+  }
+
+  void write(JsonBytes json, OperationKind kind) {
     json.text("id", kind.id());
     json.text("name", name(kind));
     json.flag("computed", true);
     json.text("note", note(kind));
+    json.array("weights");
+    weights(json, kind, "");
+    if (takesDiscs(kind)) {
+      weights(json, ToolKind.DISC_CUTTER, ToolKind.DISC_CUTTER.id());
+    }
+    json.endArray();
+  }
+
+  /** Whether disc cutters are used for it. */
+  private static boolean takesDiscs(OperationKind kind) {
+    return kind == OperationKind.SLOTTING || kind == OperationKind.SIDE_MILLING;
+  }
+
+  private void weights(JsonBytes json, Word subject, String tool) {
+    for (String criterion : UsualWeights.CRITERIA) {
+      weight(json, UsualWeights.ofAnyStage(data, criterion, subject), criterion, "", tool);
+      for (Stage stage : Stage.values()) {
+        Practice row = UsualWeights.ofStage(data, criterion, subject, stage);
+        weight(json, row, criterion, stage.id(), tool);
+      }
+    }
+  }
+
+  private static void weight(
+      JsonBytes json, @Nullable Practice row, String criterion, String stage, String tool) {
+    if (row == null) {
+      return;
+    }
+    json.object();
+    json.text("criterion", criterion);
+    if (!stage.isEmpty()) {
+      json.text("stage", stage);
+    }
+    if (!tool.isEmpty()) {
+      json.text("toolKind", tool);
+    }
+    json.number("p05", row.value().p05());
+    json.number("median", row.value().median());
+    json.number("p95", row.value().p95());
+    json.text("note", row.note());
+    json.text("source", row.sourceKey());
+    json.endObject();
   }
 
   private static String name(OperationKind kind) {

@@ -1,6 +1,7 @@
 package org.gaugeline.http;
 
 import java.util.List;
+import org.gaugeline.advice.Recommendation.Change;
 import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.job.Job;
@@ -44,15 +45,24 @@ final class ReasonWriter {
   void cautions(JsonBytes json, List<Caution> cautions, Job job) {
     json.array("cautions");
     for (Caution caution : cautions) {
-      json.object();
-      json.word("code", caution.code());
-      json.word("severity", caution.severity().id());
-      json.startText("text");
-      words.caution(json, caution, job);
-      json.endText();
+      caution(json, caution, List.of(), job);
       json.endObject();
     }
     json.endArray();
+  }
+
+  /** Opens a caution and says it, with the changes that it ends in; the caller closes it. */
+  void caution(JsonBytes json, Caution caution, List<Change> changes, Job job) {
+    json.object();
+    json.word("code", caution.code());
+    json.word("severity", caution.severity().id());
+    json.startText("text");
+    words.caution(json, caution, job);
+    for (Change change : changes) {
+      json.append(' ');
+      words.change(json, change, job);
+    }
+    json.endText();
   }
 
   static void basis(JsonBytes json, List<String> basis) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.gaugeline.advice.EngineVersion;
 import org.gaugeline.advice.RankedAssembly;
 import org.gaugeline.advice.Recommendation;
+import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Demands;
 import org.gaugeline.assessment.Loads;
 import org.gaugeline.http.wire.WireIntent;
@@ -70,8 +71,26 @@ final class RecommendationWriter {
     assemblies(json, "flagged", answer.flagged(), job);
     weighed(json, answer.weighed());
     ruledOut(json, answer);
-    reasons.cautions(json, answer.cautions(), job);
+    cautions(json, answer, job);
     json.endObject();
+  }
+
+  private void cautions(JsonBytes json, Recommendation answer, Job job) {
+    json.array("cautions");
+    for (Caution caution : answer.cautions()) {
+      boolean changes =
+          caution.code().equals(Recommendation.NOTHING_SUITABLE) && !answer.wouldFitIf().isEmpty();
+      reasons.caution(json, caution, changes ? answer.wouldFitIf() : List.of(), job);
+      if (changes) {
+        json.array("wouldFitIf");
+        for (Recommendation.Change change : answer.wouldFitIf()) {
+          change(json, change, job);
+        }
+        json.endArray();
+      }
+      json.endObject();
+    }
+    json.endArray();
   }
 
   void assumptions(JsonBytes json, Job job) {

@@ -10,6 +10,7 @@ import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.ShankCondition;
 import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.Spread;
+import org.gaugeline.reference.Stage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -64,7 +65,7 @@ public final class Completion {
         tool,
         machine,
         shop(intent, assumptions),
-        preferences(intent, assumptions),
+        preferences(intent, operation.stage(), assumptions),
         assumptions.list());
   }
 
@@ -161,14 +162,14 @@ public final class Completion {
             PRACTICE));
   }
 
-  private Job.Preferences preferences(Intent intent, Assumptions assumptions) {
+  private Job.Preferences preferences(Intent intent, Stage stage, Assumptions assumptions) {
     Intent.Preferences asked = intent.preferences();
     return new Job.Preferences(
         asked.rankBy() == null ? RankBy.FIT : asked.rankBy(),
-        weight(intent, asked.accuracyWeight(), "accuracy", assumptions),
-        weight(intent, asked.gripWeight(), "grip", assumptions),
-        weight(intent, asked.reachWeight(), "reach", assumptions),
-        weight(intent, asked.speedWeight(), "speed", assumptions),
+        weight(intent, asked.accuracyWeight(), "accuracy", stage, assumptions),
+        weight(intent, asked.gripWeight(), "grip", stage, assumptions),
+        weight(intent, asked.reachWeight(), "reach", stage, assumptions),
+        weight(intent, asked.speedWeight(), "speed", stage, assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
         asked.limit() == null ? 5 : asked.limit());
   }
@@ -178,7 +179,11 @@ public final class Completion {
    * none either.
    */
   private double weight(
-      Intent intent, @Nullable Double given, String criterion, Assumptions assumptions) {
+      Intent intent,
+      @Nullable Double given,
+      String criterion,
+      Stage stage,
+      Assumptions assumptions) {
     if (given != null) {
       return given;
     }
@@ -188,11 +193,8 @@ public final class Completion {
             || asked.gripWeight() != null
             || asked.reachWeight() != null
             || asked.speedWeight() != null;
-    String id =
-        "defaultWeight"
-            + OperationCompletion.pascal(criterion)
-            + OperationCompletion.pascal(intent.operation().kind().id());
-    Practice usual = data.practices().get(id);
+    Practice usual =
+        UsualWeights.row(data, criterion, intent.operation().kind(), intent.tool().kind(), stage);
     return weighed || usual == null
         ? 1
         : assumptions.assume(
