@@ -58,6 +58,11 @@ final class AssemblyCautions {
       cautions.add(
           new Caution("grade-not-attainable", Severity.NOTE, seat, Measure.BALANCE_GRADE, ""));
     }
+    double sides = context.predicted(appraisal).sideRunoutP95M();
+    if (!Double.isNaN(sides)) {
+      cautions.add(
+          new Caution("disc-runs-out-sideways", Severity.NOTE, sides, Measure.SMALL_LENGTH, ""));
+    }
     HoleCautions.ofAssembly(context, appraisal, cautions);
     double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
     boolean bores = job.operation().kind() == OperationKind.BORING;

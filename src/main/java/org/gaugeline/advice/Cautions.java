@@ -25,7 +25,7 @@ final class Cautions {
       JobContext context, Ranking ranking, @Nullable BreakEven heatUnit, String nearest) {
     Job job = context.job();
     List<Caution> cautions = new ArrayList<>();
-    if (UnitSuspicion.of(job)) {
+    if (UnitSuspicion.of(context)) {
       cautions.add(
           new Caution(
               "unit-suspicion", Severity.WARNING, job.tool().diameterM(), Measure.LENGTH, ""));
@@ -81,6 +81,8 @@ final class Cautions {
     }
     if (job.operation().kind() == OperationKind.THREAD_MILLING) {
       cautions.add(new Caution("thread-gauge", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
+      cautions.add(
+          new Caution("internal-thread-assumed", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
     }
     if (job.tool().kind() == ToolKind.DISC_CUTTER) {
       cautions.add(new Caution("disc-on-spacers", Severity.NOTE, Double.NaN, Measure.COUNT, ""));
@@ -91,7 +93,7 @@ final class Cautions {
   private static void shankRubs(JobContext context, List<Caution> cautions) {
     Job job = context.job();
     double relieved = Math.max(job.tool().fluteLengthM(), job.tool().neckLengthM());
-    boolean wall = job.feature().wallDraftRad() < Math.toRadians(0.1);
+    boolean wall = job.feature().wallDraftRad() < context.practice("straightWallDraftRad");
     double thicker = job.tool().shankDiameterM() - job.tool().diameterM();
     boolean touches = Math.abs(thicker) <= context.touchM() && job.feature().tiltRad() == 0;
     if (wall && touches && job.feature().depthM() > relieved) {

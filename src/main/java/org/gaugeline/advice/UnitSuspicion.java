@@ -1,25 +1,29 @@
 package org.gaugeline.advice;
 
+import org.gaugeline.assessment.JobContext;
 import org.gaugeline.job.Job;
+import org.gaugeline.quantity.UnitSuffix;
 
 /**
- * Whether the numbers would make more sense in inches: a cutter of 2 mm or less whose diameter,
- * read as inches, is a whole number of sixteenths, on a spindle of size 40 or more, with depths of
- * the same scale.
+ * Whether the numbers would make more sense in inches: a small cutter whose diameter in millimetres
+ * is a whole number of sixteenths, on a large spindle, with depths of the same scale.
  */
 final class UnitSuspicion {
-  private static final double INCH_MM = 25.4;
-  private static final double SIXTEENTH = 16;
+  private static final double SAME = 1e-6;
 
   private UnitSuspicion() {}
 
-  static boolean of(Job job) {
-    double diameterMm = job.tool().diameterM() * 1e3;
-    double asSixteenths = diameterMm * SIXTEENTH;
-    boolean roundFraction = Math.abs(asSixteenths - Math.rint(asSixteenths)) < 1e-6;
-    boolean small = diameterMm <= 2 && diameterMm >= 0.125;
-    boolean largeSpindle = job.machine().spindle().flangeDiameterM() > 50 / 1e3;
-    boolean deepAsInch = job.feature().depthM() * 1e3 < INCH_MM / 4;
+  static boolean of(JobContext context) {
+    Job job = context.job();
+    double diameter = job.tool().diameterM();
+    double parts = UnitSuffix.MM.fromSi(diameter) * context.practice("unitSuspicionPartsOfInch");
+    boolean roundFraction = Math.abs(parts - Math.rint(parts)) < SAME;
+    boolean small =
+        diameter <= context.practice("unitSuspicionMostDiameterM")
+            && diameter >= context.practice("unitSuspicionLeastDiameterM");
+    boolean largeSpindle =
+        job.machine().spindle().flangeDiameterM() > context.practice("unitSuspicionFlangeM");
+    boolean deepAsInch = job.feature().depthM() < context.practice("unitSuspicionDepthM");
     return roundFraction && small && largeSpindle && deepAsInch;
   }
 }

@@ -236,7 +236,7 @@ final class Composer {
         null,
         host.projectionM(),
         host.sections(),
-        Math.min(leastInsertionM(sleeve), deepest),
+        Math.min(sleeve.leastInsertionM(), deepest),
         deepest,
         host.ratings(),
         host.price() + sleeve.price(),
@@ -245,11 +245,6 @@ final class Composer {
         List.copyOf(parts),
         List.copyOf(seams),
         host.damper());
-  }
-
-  /** Two thirds of the sleeve, as of a collet. */
-  private static double leastInsertionM(Sleeve sleeve) {
-    return sleeve.lengthM() * 2 / 3;
   }
 
   static HolderBody adapt(Adapter adapter, HolderBody head) {

@@ -9,6 +9,7 @@ import org.gaugeline.reference.Spread;
  * @param outerDiameterM bore that it goes into
  * @param boreM shank that it takes
  * @param lengthM gripped length
+ * @param leastInsertionM least of it that a shank must fill
  * @param tirM runout that it adds; p05 is unused
  * @param gripShare share of the holder's pressure that reaches the tool
  * @param price guide price
@@ -19,6 +20,7 @@ public record Sleeve(
     double outerDiameterM,
     double boreM,
     double lengthM,
+    double leastInsertionM,
     Spread tirM,
     Spread gripShare,
     double price,

@@ -19,7 +19,8 @@ final class ArborGrip {
 
   private ArborGrip() {}
 
-  static GripCapacity of(JobContext context, HolderBody holder, boolean disc) {
+  static GripCapacity of(
+      JobContext context, HolderBody holder, double noseDiameterM, boolean disc) {
     ArborSize arbor = context.arbor;
     if (arbor == null) {
       throw new IllegalArgumentException("no arbor is known for a bore of " + holder.boreM());
@@ -32,7 +33,7 @@ final class ArborGrip {
     double bore = arbor.boreM();
     // a disc is pressed between two faces, a mill onto one
     int faces = disc ? 2 : 1;
-    double arm = new FaceContact(1, faceM(context, arbor), bore).frictionTorqueNm(1);
+    double arm = new FaceContact(1, faceM(context, arbor, noseDiameterM), bore).frictionTorqueNm(1);
     Quantiles around = friction.scale(faces * arm);
     Quantiles shear = values.tenonShearStressPa;
     Quantiles bearing = values.tenonBearingStressPa;
@@ -46,13 +47,14 @@ final class ArborGrip {
     return new GripCapacity(around.scale(2 / bore), torque, preload, arbor.sourceKey(), true);
   }
 
-  /** A cutter that is narrower than the arbor's face covers less of it. */
-  private static double faceM(JobContext context, ArborSize arbor) {
-    double widest = Math.max(context.job.tool().diameterM(), 1.1 * arbor.boreM());
-    return Math.min(arbor.faceDiameterM(), widest);
+  /** Face that touches: a narrower cutter or nose covers less than the standard's. */
+  static double faceM(JobContext context, ArborSize arbor, double noseDiameterM) {
+    double covered = Math.min(noseDiameterM, context.job.tool().diameterM());
+    double least = context.models.values().leastArborFacePerBore * arbor.boreM();
+    return Math.min(arbor.faceDiameterM(), Math.max(covered, least));
   }
 
-  private static Quantiles preloadN(JobContext context, HolderBody holder, ArborSize arbor) {
+  static Quantiles preloadN(JobContext context, HolderBody holder, ArborSize arbor) {
     Values values = context.models.values();
     double given = holder.ratings().nutTorqueNm();
     Quantiles torque =

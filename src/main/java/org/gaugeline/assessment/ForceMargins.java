@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.Stage;
@@ -45,6 +46,10 @@ final class ForceMargins {
     if (kind == OperationKind.FACE_MILLING || kind == OperationKind.TAPPING) {
       return; // a tap follows its hole, a face has no side
     }
+    if (SideRunout.makesTheWidth(context)) {
+      widthError(context, held, margins);
+      return;
+    }
     RunoutModel runout = held.runout();
     Quantiles deflection = deflection(context, held, forces);
     double left = leftAfterSetting(context);
@@ -67,6 +72,23 @@ final class ForceMargins {
             context.allowedSizeErrorM,
             () -> error.probabilityAtMost(context.allowedSizeErrorM),
             context.models.values().deflectionBasis));
+  }
+
+  /** The sides of a disc make the slot: bending and runout of its rim only change the depth. */
+  private static void widthError(JobContext context, Held held, List<Margin> margins) {
+    RunoutStack sides = SideRunout.of(context, held.assembly());
+    if (sides == null) {
+      return;
+    }
+    margins.add(
+        new Margin(
+            Pair.SIZE_ERROR,
+            sides.medianTirM(),
+            sides.quantileTirM(context.job.preferences().confidence()),
+            context.allowedSizeErrorM,
+            context.allowedSizeErrorM,
+            () -> sides.probabilityAtMost(context.allowedSizeErrorM),
+            List.of("disc-practice")));
   }
 
   /** Deflection of the tip under the force normal to the wall, workpiece included. */

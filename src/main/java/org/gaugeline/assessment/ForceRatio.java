@@ -20,6 +20,7 @@ record ForceRatio(double ratio, String code) {
     return leastOf(margins)
         .or(GapMargin.bendRatio(context, held, forces), Pair.GAP.id())
         .or(InterfaceBending.leastFullRatio(context, held, forces), "interface-bending")
+        .or(ArborFace.fullRatio(context, held, forces), ArborFace.CODE)
         .or(drive(context, forces, omegaRadPerS));
   }
 

@@ -18,6 +18,8 @@ import org.gaugeline.reference.SpindleInterface;
 
 /** Limits of the machine and of the interface that an assembly passes or does not. */
 final class Gates {
+  private static final String ARBOR_BASIS = "arbor-memory";
+
   private final JobContext context;
   private final List<Gate> gates = new ArrayList<>(4);
 
@@ -30,6 +32,7 @@ final class Gates {
     gates.changer(body, geometry);
     gates.spindle();
     gates.bending(body, geometry);
+    gates.arborFace(body, geometry);
     gates.mouth(body.holder());
     gates.coolant(body.holder());
     gates.sideLoad(body.holder());
@@ -130,6 +133,18 @@ final class Gates {
             InterfaceBending.momentNm(context.forces, gaugeLength - coupled.atM()),
             coupled.coupling());
       }
+    }
+  }
+
+  private void arborFace(Body body, Geometry geometry) {
+    InterfaceBending bending = ArborFace.bending(context, body, context.forces);
+    if (bending == null) {
+      return;
+    }
+    double moment = ArborFace.momentNm(context.forces, geometry.stickOutM());
+    Severity severity = bending.severity(moment);
+    if (severity != null) {
+      add(ArborFace.CODE, severity, moment, bending.onsetNm(), Measure.MOMENT, ARBOR_BASIS);
     }
   }
 

@@ -119,8 +119,12 @@ record GripCapacity(
       case INCLINED_SIDE_LOCK ->
           shank.hasFlat() ? sideLock(context, holder, shank, true) : none(holder);
       case SQUARE_DRIVE -> squareDrive(context, holder, shank, omegaRadPerS);
-      case ARBOR -> context.arbor == null ? none(holder) : ArborGrip.of(context, holder, false);
-      case DISC_ARBOR -> context.arbor == null ? none(holder) : ArborGrip.of(context, holder, true);
+      case ARBOR ->
+          context.arbor == null
+              ? none(holder)
+              : ArborGrip.of(context, holder, noseDiameterM, false);
+      case DISC_ARBOR ->
+          context.arbor == null ? none(holder) : ArborGrip.of(context, holder, noseDiameterM, true);
     };
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
  * @param dampingRatio modal damping of the tip
  * @param bendingMomentUse moment at the gauge plane over the moment at which the face opens
  * @param balanceGradeReachedMPerS grade G of the assembly at the asked speed
+ * @param sideRunoutMedianM runout of the sides of a disc, TIR; NaN for other tools
  * @param toolLifeFactor tool life over that without runout
  */
 public record Predicted(
@@ -25,4 +26,6 @@ public record Predicted(
     double dampingRatio,
     double bendingMomentUse,
     double balanceGradeReachedMPerS,
+    double sideRunoutMedianM,
+    double sideRunoutP95M,
     double toolLifeFactor) {}

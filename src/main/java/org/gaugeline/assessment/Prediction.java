@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import org.gaugeline.mechanics.balance.BalanceGrade;
+import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
 
 /** Puts together what is reported of an assembly beside its margins. */
@@ -15,6 +16,7 @@ final class Prediction {
     Quantiles torque = stopTorque == null ? held.grip().frictionForceN().scale(d / 2) : stopTorque;
     Quantiles axial = stopAxial == null ? held.grip().frictionForceN() : stopAxial;
     double moment = InterfaceBending.momentNm(context.forces, appraisal.assembly().gaugeLengthM());
+    RunoutStack sides = SideRunout.of(context, appraisal.assembly());
     return new Predicted(
         held.runout().medianTirM(),
         held.runout().quantileTirM(0.95),
@@ -32,6 +34,8 @@ final class Prediction {
             * appraisal.assembly().holder().family().dampingFactor(),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
+        sides == null ? Double.NaN : sides.medianTirM(),
+        sides == null ? Double.NaN : sides.quantileTirM(0.95),
         lifeFactor(context, held.runout().medianTirM()));
   }
 

@@ -187,9 +187,10 @@ final class Reach {
    * nearer to the other, by no more than itself: so the search may step as far as the gap falls
    * short.
    */
-  double clearingStickOutM(Body body, double shortestM, double longestM, double wantedM) {
+  double clearingStickOutM(
+      Body body, double shortestM, double longestM, double wantedM, double stepM) {
     if (!upright) {
-      return march(body, shortestM, longestM, wantedM);
+      return march(body, shortestM, longestM, wantedM, stepM / 4);
     }
     double need = shortestM;
     for (List<Obstacle> standing : List.of(atNear, atFar, besides)) {
@@ -201,7 +202,8 @@ final class Reach {
     return need;
   }
 
-  private double march(Body body, double shortestM, double longestM, double wantedM) {
+  private double march(
+      Body body, double shortestM, double longestM, double wantedM, double leastStepM) {
     double best = shortestM;
     double most = Double.NEGATIVE_INFINITY;
     double at = shortestM;
@@ -213,7 +215,7 @@ final class Reach {
         most = gap;
         best = at;
       }
-      double step = Math.max(StickOut.STEP_M / 4, wantedM - gap);
+      double step = Math.max(leastStepM, wantedM - gap);
       at = Math.min(at + step, Math.max(shortestM, longestM));
     }
     return best;

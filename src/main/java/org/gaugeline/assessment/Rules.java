@@ -50,6 +50,7 @@ public final class Rules {
           new BalanceRule(),
           gate("interface-bending", "/assembly", SPREAD, "interface-practice"),
           gate("coupling-bending", "/assembly/components", SPREAD, "interface-practice"),
+          gate(ArborFace.CODE, "/assembly", SPREAD, "interface-practice", "arbor-memory"),
           gate("mouth-expansion", "/operation", NOTE, "rotating-disc-theory"),
           gate("spindle-torque", "/machine", HARD, "given", "milling-integration"),
           gate("spindle-power", "/machine/powerKw", HARD, "given", "milling-integration"),

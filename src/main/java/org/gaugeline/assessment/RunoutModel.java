@@ -91,7 +91,7 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
     joints.add(clamping);
     if (context.job.tool().exchangeableHead()) {
       double head = Math.min(context.job.tool().fluteLengthM(), stickOutM);
-      joints.add(split(context.models.values().headJointTirP95M, head, head));
+      joints.add(split(context, context.models.values().headJointTirP95M, head, head));
     }
     return joints;
   }
@@ -101,7 +101,7 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
       ClampingFamily family = clamped.host().family();
       double marked = clamped.host().ratings().runoutTirM();
       double p95 = Double.isNaN(marked) ? family.tipTirM().p95() * dirt(context, family) : marked;
-      return split(p95, 3 * clamped.shankDiameterM(), armM);
+      return split(context, p95, knownAtM(context, clamped.shankDiameterM()), armM);
     }
     if (seam instanceof Seam.Coupled coupled) {
       SpindleInterface coupling = coupled.coupling();
@@ -110,13 +110,24 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
       return new RunoutJoint(sigma, tilt, armM);
     }
     Seam.Sleeved sleeved = (Seam.Sleeved) seam;
-    return split(sleeved.tirM().p95(), 3 * context.job.tool().shankDiameterM(), armM);
+    return split(
+        context,
+        sleeved.tirM().p95(),
+        knownAtM(context, context.job.tool().shankDiameterM()),
+        armM);
   }
 
-  /** A runout known at a distance, half of its variance as tilt there. */
-  private static RunoutJoint split(double p95TirM, double knownAtM, double armM) {
-    double part = RunoutStack.sigmaFromP95TirM(p95TirM) / Math.sqrt(2);
-    return new RunoutJoint(part, part / knownAtM, armM);
+  /** Where the runout of a family is known: so many diameters from its front face. */
+  private static double knownAtM(JobContext context, double shankDiameterM) {
+    return context.models.values().runoutKnownAtPerDiameter * shankDiameterM;
+  }
+
+  /** A runout known at a distance, a share of its variance as tilt there. */
+  private static RunoutJoint split(
+      JobContext context, double p95TirM, double knownAtM, double armM) {
+    double sigma = RunoutStack.sigmaFromP95TirM(p95TirM);
+    double tilt = context.models.values().clampingTiltVarianceShare;
+    return new RunoutJoint(sigma * Math.sqrt(1 - tilt), sigma * Math.sqrt(tilt) / knownAtM, armM);
   }
 
   private static RunoutJoint seat(JobContext context, HolderBody holder, double gaugeLengthM) {
@@ -132,7 +143,7 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
     ClampingFamily family = holder.family();
     double given = holder.ratings().runoutTirM();
     double p95 = Double.isNaN(given) ? family.tipTirM().p95() * dirt(context, family) : given;
-    return split(p95, 3 * context.job.tool().shankDiameterM(), stickOutM);
+    return split(context, p95, knownAtM(context, context.job.tool().shankDiameterM()), stickOutM);
   }
 
   private static double dirt(JobContext context, ClampingFamily family) {

@@ -11,7 +11,6 @@ import org.gaugeline.reference.ColletSize;
  * pilot.
  */
 final class StickOut {
-  static final double STEP_M = 0.5e-3;
   private static final double LEAST_INSIDE_M = 1e-4;
 
   private StickOut() {}
@@ -26,10 +25,14 @@ final class StickOut {
     double longest = overall - holder.minInsertionM();
     double wanted = GapMargin.wantedM(context, body);
     double ample = Pair.GAP.fullRatio() * wanted;
-    double needed = context.reach.clearingStickOutM(body, shortest, longest, wanted);
-    double roomy = context.reach.clearingStickOutM(body, shortest, longest, ample);
+    double needed =
+        context.reach.clearingStickOutM(
+            body, shortest, longest, wanted, context.models.values().stickOutStepM);
+    double roomy =
+        context.reach.clearingStickOutM(
+            body, shortest, longest, ample, context.models.values().stickOutStepM);
     double wellGripped = overall - Pair.INSERTION.fullRatio() * holder.minInsertionM();
-    double stickOut = Math.max(needed, Math.min(stepUp(roomy), wellGripped));
+    double stickOut = Math.max(needed, Math.min(stepUp(context, roomy), wellGripped));
     double chosen = Math.max(shortest, Math.min(stickOut, longest));
     double nearer = Math.max(shortest, Math.min(needed, longest));
     boolean costlier = context.reach.isCostlier(body, chosen, nearer);
@@ -45,7 +48,8 @@ final class StickOut {
     return new Assembly(holder, stickOutM, Math.min(held, grips));
   }
 
-  private static double stepUp(double stickOutM) {
-    return Math.ceil(stickOutM / STEP_M - 1e-6) * STEP_M;
+  private static double stepUp(JobContext context, double stickOutM) {
+    double step = context.models.values().stickOutStepM;
+    return Math.ceil(stickOutM / step - 1e-6) * step;
   }
 }

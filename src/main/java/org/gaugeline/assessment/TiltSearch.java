@@ -34,7 +34,8 @@ public final class TiltSearch {
   }
 
   /**
-   * The least and the largest tilt that clear; null where tilt is not to be asked or none clears.
+   * The least and the largest tilt that clear, or why none is told; null where tilt is not to be
+   * asked.
    */
   public static @Nullable Reason reason(JobContext context, Appraisal appraisal) {
     Margin gap = appraisal.margin(Pair.GAP);
@@ -42,32 +43,39 @@ public final class TiltSearch {
     if (gap == null || !mayTilt(context.job) || (gap.ratio() >= 1 && !blocked)) {
       return null;
     }
+    if (context.job.tool().kind() != ToolKind.BALL_END_MILL) {
+      String kind = context.job.tool().kind().id().replace('-', ' ');
+      return told("tilt-not-proposed", Double.NaN, Double.NaN, kind);
+    }
     return new TiltSearch(context, appraisal, gap).search();
   }
 
   private static boolean mayTilt(Job job) {
     return job.machine().axes() >= FIVE_AXES
         && job.feature().tiltRad() == 0
-        && job.tool().kind() == ToolKind.BALL_END_MILL
         && !OperationCompletion.isHole(job.operation().kind())
         && job.operation().kind() != OperationKind.FACE_MILLING;
   }
 
-  private @Nullable Reason search() {
+  private Reason search() {
     int last = (int) (Math.toDegrees(context.practice("tiltSearchEndRad")) * PER_DEGREE);
     int least = first(1, last, false);
     if (least > last) {
-      return null;
+      return told("no-tilt-clears", Double.NaN, radians(last), "");
     }
     int largest = Math.min(last, first(least + 1, last, true) - 1);
+    return told(CODE, radians(least), radians(largest), "");
+  }
+
+  private static Reason told(String code, double fromRad, double toRad, String subject) {
     return new Reason(
         Criterion.REACH,
-        CODE,
+        code,
         Tone.NEUTRAL,
-        radians(least),
-        radians(largest),
+        fromRad,
+        toRad,
         Measure.ANGLE,
-        "",
+        subject,
         List.of("plane-geometry"));
   }
 

@@ -17,6 +17,11 @@ final class Values {
   final double jointTranslationLambda;
   final double headJointTirP95M;
   final double headJointFactor;
+  final double leastArborFacePerBore;
+  final double discSideTirP95M;
+  final double stickOutStepM;
+  final double runoutKnownAtPerDiameter;
+  final double clampingTiltVarianceShare;
   final double seatTiltShare;
   final double gravityMPerS2;
   final double gripLossAtCeiling;
@@ -101,6 +106,11 @@ final class Values {
     this.jointTranslationLambda = data.practice("jointTranslationLambda");
     this.headJointTirP95M = data.practiceRow("headJointTirM").value().p95();
     this.headJointFactor = data.practice("headJointFactor");
+    this.leastArborFacePerBore = data.practice("leastArborFacePerBore");
+    this.discSideTirP95M = data.practiceRow("discSideTirM").value().p95();
+    this.runoutKnownAtPerDiameter = data.practice("runoutKnownAtPerDiameter");
+    this.clampingTiltVarianceShare = data.practice("clampingTiltVarianceShare");
+    this.stickOutStepM = data.practice("stickOutStepM");
     this.seatTiltShare = data.practice("seatTiltShare");
     this.gravityMPerS2 = data.practice("gravityMPerS2");
     this.gripLossAtCeiling = data.practice("gripLossAtCeiling");

@@ -127,6 +127,12 @@ final class AssemblyWriter {
     json.number("p95", p.runoutP95M(), UnitSuffix.UM);
     json.number("worst", p.runoutWorstM(), UnitSuffix.UM);
     json.endObject();
+    if (!Double.isNaN(p.sideRunoutMedianM())) {
+      json.object("sideRunoutUm");
+      json.number("median", p.sideRunoutMedianM(), UnitSuffix.UM);
+      json.number("p95", p.sideRunoutP95M(), UnitSuffix.UM);
+      json.endObject();
+    }
     json.object("gripTorqueNm");
     json.number("median", p.gripTorqueMedianNm());
     json.number("p05", p.gripTorqueP05Nm());

@@ -73,8 +73,11 @@ final class OperationEntries {
 
   private static String note(OperationKind kind) {
     return switch (kind) {
-      case SIDE_MILLING, SLOTTING, HIGH_EFFICIENCY_MILLING ->
+      case SIDE_MILLING, HIGH_EFFICIENCY_MILLING ->
           "Loads over a revolution, grip, accuracy, reach and speed.";
+      case SLOTTING ->
+          "Loads over a revolution, grip, accuracy, reach and speed; for discs the runout of their"
+              + " sides, which widens the slot. Axial bending of a disc is not computed.";
       case FACE_MILLING -> "Loads with the lead angle, grip, accuracy, reach and speed.";
       case PROFILING -> "Loads at the effective diameter, grip, accuracy, reach and speed.";
       case DRILLING -> "Torque and thrust, grip, accuracy, reach and speed.";

@@ -62,7 +62,7 @@ final class MachineCompletion {
         assumptions.given(
             asked.axes(),
             "/machine/axes",
-            tilted ? 5 : 3,
+            (int) data.practice(tilted ? "tiltingAxes" : "usualAxes"),
             tilted ? "tilted-axis" : "usual-for-machines",
             "changer-practice"),
         assumptions.given(

@@ -211,7 +211,8 @@ final class ToolCompletion {
 
   /** The standard shank of that diameter, or the next larger one than the tool. */
   private ShankSize shankFor(double diameterM, @Nullable Double shankM) {
-    double wanted = shankM == null ? Math.min(diameterM, 0.032) : shankM;
+    double wanted =
+        shankM == null ? Math.min(diameterM, data.practice("largestUsualShankM")) : shankM;
     ShankSize best = null;
     for (ShankSize size : data.shankSizes()) {
       boolean exact = Math.abs(size.diameterM() - wanted) < 5e-6;
@@ -238,15 +239,21 @@ final class ToolCompletion {
 
   static int usualTeeth(ToolKind kind, double diameterM, ReferenceData data) {
     return switch (kind) {
-      case END_MILL, BULL_NOSE_END_MILL, CHAMFER_MILL, THREAD_MILL -> 4;
-      case BALL_END_MILL, DRILL -> 2;
+      case END_MILL, BULL_NOSE_END_MILL, CHAMFER_MILL, THREAD_MILL ->
+          (int) data.practice("usualTeethMill");
+      case BALL_END_MILL -> (int) data.practice("usualTeethBallMill");
+      case DRILL -> (int) data.practice("usualTeethDrill");
       case FACE_MILL, SHELL_MILL ->
-          Math.max(3, (int) Math.round(diameterM / data.practice("faceMillDiameterPerToothM")));
+          Math.max(
+              (int) data.practice("leastTeethFaceMill"),
+              (int) Math.round(diameterM / data.practice("faceMillDiameterPerToothM")));
       case DISC_CUTTER ->
-          Math.max(6, (int) Math.round(diameterM / data.practice("discCutterDiameterPerToothM")));
-      case REAMER -> 6;
-      case TAP -> 3;
-      case BORING_TOOL -> 1;
+          Math.max(
+              (int) data.practice("leastTeethDiscCutter"),
+              (int) Math.round(diameterM / data.practice("discCutterDiameterPerToothM")));
+      case REAMER -> (int) data.practice("usualTeethReamer");
+      case TAP -> (int) data.practice("usualTeethTap");
+      case BORING_TOOL -> (int) data.practice("usualTeethBoringTool");
     };
   }
 

@@ -61,9 +61,6 @@ final class AttachmentTables {
           "priceSourceKey",
           "sourceKey");
 
-  /** Wall around the shank's coolant channel. */
-  private static final double CHANNEL_M = 0.003;
-
   private AttachmentTables() {}
 
   static Attachments read(TableFolder folder, ReferenceData data) {
@@ -99,7 +96,8 @@ final class AttachmentTables {
             length,
             row.positiveSi("noseDiameterMm"),
             row.si("noseHalfAngleDeg"),
-            row.positiveSi("bodyDiameterMm")),
+            row.positiveSi("bodyDiameterMm"),
+            data.practice("extensionChannelM")),
         row.positiveSi("minInsertionMm"),
         row.positiveSi("maxInsertionMm"),
         row.si("priceEur"),
@@ -108,17 +106,17 @@ final class AttachmentTables {
 
   /** A nose that grows towards the holder until it has the body's diameter. */
   private static List<ProfileSection> cone(
-      double length, double nose, double halfAngleRad, double body) {
+      double length, double nose, double halfAngleRad, double body, double channel) {
     double slope = 2 * Math.tan(halfAngleRad);
     double grown = slope > 0 ? (body - nose) / slope : 0;
     List<ProfileSection> sections = new ArrayList<>(2);
     if (grown <= 0) {
-      sections.add(new ProfileSection(length, nose, nose, CHANNEL_M));
+      sections.add(new ProfileSection(length, nose, nose, channel));
     } else if (grown >= length) {
-      sections.add(new ProfileSection(length, nose + slope * length, nose, CHANNEL_M));
+      sections.add(new ProfileSection(length, nose + slope * length, nose, channel));
     } else {
-      sections.add(new ProfileSection(length - grown, body, body, CHANNEL_M));
-      sections.add(new ProfileSection(grown, body, nose, CHANNEL_M));
+      sections.add(new ProfileSection(length - grown, body, body, channel));
+      sections.add(new ProfileSection(grown, body, nose, channel));
     }
     return List.copyOf(sections);
   }
@@ -130,6 +128,7 @@ final class AttachmentTables {
         row.positiveSi("outerDiameterMm"),
         row.positiveSi("boreMm"),
         row.positiveSi("lengthMm"),
+        data.practice("leastGripShare") * row.positiveSi("lengthMm"),
         row.spread("tir", "Um"),
         row.spread("gripShare", ""),
         row.si("priceEur"),
@@ -169,7 +168,13 @@ final class AttachmentTables {
         coupling,
         faceContact,
         projection,
-        body(end, coupling, projection, row.positiveSi("boreMm"), damped),
+        body(
+            end,
+            coupling,
+            projection,
+            row.positiveSi("boreMm"),
+            data.practice("adapterChannelM"),
+            damped),
         damped ? new Damper(row.positiveSi("damperAtMm"), mass) : null,
         Math.rint(row.si("priceEur") * priceFactor),
         row.source(data.sources()));
@@ -181,14 +186,15 @@ final class AttachmentTables {
       SpindleInterface coupling,
       double projection,
       double bore,
+      double channel,
       boolean damped) {
     double flange = Math.min(end.flangeFrontM(), projection / 2);
     double front = coupling.flangeDiameterM();
     double solid = damped ? projection / 2 : flange;
     List<ProfileSection> sections = new ArrayList<>(3);
-    sections.add(new ProfileSection(flange, end.flangeDiameterM(), end.flangeDiameterM(), 0.008));
+    sections.add(new ProfileSection(flange, end.flangeDiameterM(), end.flangeDiameterM(), channel));
     if (solid > flange) {
-      sections.add(new ProfileSection(solid - flange, front, front, 0.008));
+      sections.add(new ProfileSection(solid - flange, front, front, channel));
     }
     sections.add(new ProfileSection(projection - solid, front, front, bore));
     return List.copyOf(sections);

@@ -17,18 +17,19 @@ import org.gaugeline.reference.SpindleInterface;
  * face contact.
  */
 final class GenericSeries {
-  private static final double CHANNEL_SHARE_OF_BORE = 0.6;
-  private static final double LEAST_CHANNEL_M = 0.002;
-
   private final List<SeriesSize> sizes;
   private final List<SeriesProjection> projections;
   private final double faceContactPriceFactor;
+  private final double channelShareOfBore;
+  private final double leastChannelM;
 
   private GenericSeries(
-      List<SeriesSize> sizes, List<SeriesProjection> projections, double faceContactPriceFactor) {
+      List<SeriesSize> sizes, List<SeriesProjection> projections, ReferenceData data) {
     this.sizes = sizes;
     this.projections = projections;
-    this.faceContactPriceFactor = faceContactPriceFactor;
+    this.faceContactPriceFactor = data.practice("faceContactPriceFactor");
+    this.channelShareOfBore = data.practice("channelShareOfBore");
+    this.leastChannelM = data.practice("leastChannelM");
   }
 
   static GenericSeries read(TableFolder folder, ReferenceData data) {
@@ -40,7 +41,7 @@ final class GenericSeries {
     for (Row row : rows(folder, "projections.csv", SeriesProjection.COLUMNS)) {
       projections.add(TableReader.guarded(row, r -> SeriesProjection.read(r, data)));
     }
-    return new GenericSeries(sizes, projections, data.practice("faceContactPriceFactor"));
+    return new GenericSeries(sizes, projections, data);
   }
 
   /** All bodies, in the order of the tables. */
@@ -100,9 +101,9 @@ final class GenericSeries {
     return Math.min(size.maxInsertionM(), projection.deepestM());
   }
 
-  private static List<ProfileSection> sections(SeriesProjection projection, SeriesSize size) {
+  private List<ProfileSection> sections(SeriesProjection projection, SeriesSize size) {
     SpindleInterface end = projection.spindleInterface();
-    double channel = Math.max(LEAST_CHANNEL_M, CHANNEL_SHARE_OF_BORE * size.boreM());
+    double channel = Math.max(leastChannelM, channelShareOfBore * size.boreM());
     return new BodyShape(
             end.flangeDiameterM(),
             end.flangeFrontM(),

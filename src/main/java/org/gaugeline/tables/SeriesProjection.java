@@ -14,6 +14,8 @@ import org.gaugeline.reference.SpindleInterface;
  * @param maxNoseDiameterM largest nose that the flange carries
  * @param priceFactor multiplier on the guide price
  * @param longestArborM longest projection in which arbors are made
+ * @param rootM solid metal between the bottom of a bore and the spindle end
+ * @param rootShareOfFlange share of the flange that a bore leaves solid
  */
 record SeriesProjection(
     SpindleInterface spindleInterface,
@@ -22,7 +24,9 @@ record SeriesProjection(
     double maxBoreM,
     double maxNoseDiameterM,
     double priceFactor,
-    double longestArborM) {
+    double longestArborM,
+    double rootM,
+    double rootShareOfFlange) {
   static final List<String> COLUMNS =
       List.of(
           "interfaceId",
@@ -34,9 +38,6 @@ record SeriesProjection(
           "priceSourceKey",
           "sourceKey");
 
-  private static final double ROOT_M = 0.010;
-  private static final double ROOT_SHARE_OF_FLANGE = 0.6;
-
   static SeriesProjection read(Row row, ReferenceData data) {
     row.source(data.sources());
     row.source("priceSourceKey", data.sources());
@@ -47,7 +48,9 @@ record SeriesProjection(
         row.positiveSi("maxBoreMm"),
         row.positiveSi("maxNoseDiameterMm"),
         row.positiveSi("priceFactor"),
-        data.practice("arborLongestProjectionM"));
+        data.practice("arborLongestProjectionM"),
+        data.practice("seriesRootM"),
+        data.practice("seriesRootShareOfFlange"));
   }
 
   /** Whether a body of that size makes sense here: bore, nose and insertion fit. */
@@ -66,6 +69,6 @@ record SeriesProjection(
 
   /** How deep a bore may go without weakening the spindle end. */
   double deepestM() {
-    return projectionM - ROOT_M - ROOT_SHARE_OF_FLANGE * spindleInterface.flangeFrontM();
+    return projectionM - rootM - rootShareOfFlange * spindleInterface.flangeFrontM();
   }
 }

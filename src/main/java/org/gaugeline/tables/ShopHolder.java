@@ -138,14 +138,15 @@ record ShopHolder(HolderBody body, int count) {
   private static double standardInsertion(
       double bore, @Nullable ColletSize collet, ReferenceData data, boolean deepest) {
     if (collet != null) {
-      return collet.colletLengthM() * (deepest ? 2 : 2.0 / 3);
+      return collet.colletLengthM()
+          * data.practice(deepest ? "colletDepthPerLength" : "leastGripShare");
     }
     for (ShankSize shank : data.shankSizes()) {
       if (Math.abs(shank.diameterM() - bore) < SAME_BORE_M) {
         return deepest ? shank.lengthM() : shank.minInsertionM();
       }
     }
-    return bore * (deepest ? 3 : 2);
+    return bore * data.practice(deepest ? "boreDepthPerDiameter" : "leastGripPerDiameter");
   }
 
   private static Ratings ratings(Row row) {

@@ -22,6 +22,7 @@ public final class Codes {
           "spindle-power",
           "interface-bending",
           "coupling-bending",
+          "arbor-face-bending",
           "mouth-expansion",
           "coolant-machine",
           "coolant-holder",
@@ -29,8 +30,9 @@ public final class Codes {
           "gives-way",
           "no-length-compensation");
 
-  /** What tilt of the tool axis clears a stack that does not clear upright. */
-  private static final String TILT = "tilt-that-clears";
+  /** What tilt of the tool axis clears a stack that does not clear upright, or why none is told. */
+  private static final List<String> TILTS =
+      List.of("tilt-that-clears", "no-tilt-clears", "tilt-not-proposed");
 
   /** Why a clamping family has no candidate. */
   public static final List<String> ABSENCES =
@@ -78,7 +80,9 @@ public final class Codes {
           "single-point-unbalance",
           "steep-ramp",
           "thread-gauge",
-          "disc-on-spacers");
+          "disc-on-spacers",
+          "disc-runs-out-sideways",
+          "internal-thread-assumed");
 
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
@@ -197,7 +201,7 @@ public final class Codes {
       reasons.add(pair.id() + MARGIN);
     }
     reasons.addAll(GATES);
-    reasons.add(TILT);
+    reasons.addAll(TILTS);
     reasons.addAll(ABSENCES);
     return List.copyOf(reasons);
   }

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.assertj.core.data.Percentage;
 import org.gaugeline.assessment.Pair;
+import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.tables.CatalogueTables;
 import org.junit.jupiter.api.Test;
@@ -184,6 +187,85 @@ class BoredCutterFactsTest {
                 .with("/machine/toolChanger/maxDiameterNeighboursEmptyMm", 150));
     assertThat(Bench.best(answer, "shell-mill-arbor").reasons())
         .anyMatch(reason -> reason.code().equals("neighbour-pockets-empty"));
+  }
+
+  /**
+   * The lateral force in the middle of the cut over the kern of the annulus 48 × 22 mm, by hand:
+   * the screw's 2 N·m leave so little that the face lifts.
+   */
+  @Test
+  void aFaceThatTheScrewHardlyPressesOpensUnderSideLoad() {
+    RankedAssembly loose = own(Map.of("nutTorqueNm", 2));
+    Reason lifts =
+        loose.reasons().stream()
+            .filter(reason -> reason.code().equals("arbor-face-bending"))
+            .findFirst()
+            .orElseThrow();
+    Recommendation answer = Bench.ask(shellMill());
+    double arm = answer.job().tool().overallLengthM() - answer.job().operation().axialDepthM() / 2;
+    assertThat(lifts.demand())
+        .isCloseTo(answer.loads().peakRadialForceN() * arm, Percentage.withPercentage(0.01));
+    double pressed = loose.predicted().axialHoldMedianN() - answer.loads().axialPullN();
+    double kern = (0.048 * 0.048 + 0.022 * 0.022) / (8 * 0.048);
+    assertThat(lifts.capacity()).isCloseTo(pressed * kern, Percentage.withPercentage(0.01));
+    assertThat(own(Map.of("nutTorqueNm", 48)).reasons())
+        .noneMatch(reason -> reason.code().equals("arbor-face-bending"));
+  }
+
+  /** Feed and depth stay where the face holds, so that following the limits holds. */
+  @Test
+  void theFaceLimitsFeedAndDepth() {
+    RankedAssembly loose = own(Map.of("nutTorqueNm", 4));
+    RankedAssembly tight = own(Map.of("nutTorqueNm", 48));
+    assertThat(loose.limits().feedPerToothM().value())
+        .isLessThan(tight.limits().feedPerToothM().value());
+  }
+
+  /** ISO 6462, recalled: cutters of 180 mm have a bore of 50, larger ones four screws around 60. */
+  @ParameterizedTest
+  @CsvSource({"180, 50, 1", "200, 60, 4", "250, 60, 4"})
+  void largeShellMillsHaveArborsOfLargeSpindles(double cutterMm, double boreMm, int screws) {
+    Recommendation answer =
+        Bench.ask(
+            Intents.of("face-milling", "shell-mill", cutterMm, "EN-GJL-250", "BT50")
+                .with("/machine/toolChanger/maxDiameterNeighboursEmptyMm", 320)
+                .with("/machine/toolChanger/maxMassKg", 40)
+                .with("/machine/toolChanger/maxMomentNm", 80));
+    assertThat(answer.job().tool().shankDiameterM() * 1e3).isCloseTo(boreMm, within(1e-9));
+    RankedAssembly arbor = Bench.best(answer, "shell-mill-arbor");
+    assertThat(arbor.assembly().holder().boreM() * 1e3).isCloseTo(boreMm, within(1e-9));
+    assertThat(
+            Objects.requireNonNull(Bench.DATA.arborOfBore(boreMm / 1e3, cutterMm / 1e3)).screws())
+        .isEqualTo(screws);
+  }
+
+  /**
+   * A tilt θ swings the rim of a disc by θ·D at the indicator, so a larger disc on the same arbor
+   * reads more, and a slot comes out wider by the reading: that is what its width is held to.
+   */
+  @Test
+  void sideRunoutOfADiscGrowsWithItsDiameterAndMakesTheSlotWider() {
+    RankedAssembly small = disc(80);
+    RankedAssembly large = disc(125);
+    assertThat(large.predicted().sideRunoutMedianM())
+        .isGreaterThan(small.predicted().sideRunoutMedianM());
+    assertThat(small.predicted().sideRunoutP95M())
+        .isGreaterThan(small.predicted().sideRunoutMedianM());
+    Reason width = Bench.margin(large, Pair.SIZE_ERROR).orElseThrow();
+    assertThat(width.demand()).isCloseTo(large.predicted().sideRunoutP95M(), within(1e-12));
+    assertThat(Bench.warns(large, "disc-runs-out-sideways")).isTrue();
+    RankedAssembly mill = arbor(shellMill());
+    assertThat(mill.predicted().sideRunoutMedianM()).isNaN();
+    assertThat(Bench.warns(mill, "disc-runs-out-sideways")).isFalse();
+  }
+
+  private static RankedAssembly disc(double diameterMm) {
+    return Bench.best(
+        Bench.ask(
+            Intents.of("slotting", "disc-cutter", diameterMm, "C45", "HSK-A100")
+                .with("/tool/shank/diameterMm", 27)
+                .with("/operation/radialDepthMm", 5)),
+        "disc-arbor");
   }
 
   private static RankedAssembly arbor(Intents intents) {

@@ -146,6 +146,41 @@ class ReachFactsTest {
     assertThat(hit.probability().reach()).isLessThan(0.5);
   }
 
+  /** Nothing but a ball cuts the same under tilt: for others it is said why none is told. */
+  @Test
+  void noTiltIsProposedForWhatIsNoBallAndThatIsSaid() {
+    Intents square =
+        POCKET
+            .with("/tool/kind", "end-mill")
+            .without("/tool/cornerRadiusMm")
+            .with("/feature/tiltDeg", 0)
+            .with("/machine/axes", 5);
+    List<Reason> tilts = tilts(square, "tilt-not-proposed");
+    assertThat(tilts).isNotEmpty();
+    assertThat(tilts).allSatisfy(reason -> assertThat(reason.subject()).isEqualTo("end mill"));
+    assertThat(tilts(square, "tilt-that-clears")).isEmpty();
+    assertThat(tilts(square.with("/machine/axes", 3), "tilt-not-proposed")).isEmpty();
+  }
+
+  /** A far wall as near as the ball itself leaves no tilt. */
+  @Test
+  void whereNoTiltClearsThatIsSaid() {
+    Intents narrow =
+        POCKET
+            .with("/feature/tiltDeg", 0)
+            .with("/machine/axes", 5)
+            .with("/feature/pocketWidthMm", 1.05 * POCKET.number("/tool/diameterMm"));
+    assertThat(tilts(narrow, "no-tilt-clears")).isNotEmpty();
+    assertThat(tilts(narrow, "tilt-that-clears")).isEmpty();
+  }
+
+  private static List<Reason> tilts(Intents intents, String code) {
+    return Bench.told(Bench.ask(intents)).stream()
+        .flatMap(assembly -> assembly.reasons().stream())
+        .filter(reason -> reason.code().equals(code))
+        .toList();
+  }
+
   /** The told tilts clear when they are asked for; a degree less does not. */
   @Test
   void tiltThatIsToldClears() {

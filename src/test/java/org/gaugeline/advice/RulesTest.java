@@ -285,6 +285,7 @@ class RulesTest {
     return List.of(
         rise("interface-bending", shrink, "/machine/clampingForceKn", 40, 0.005),
         rise("coupling-bending", stack, "/operation/feedPerToothMm", 0.01, 100),
+        rise("arbor-face-bending", 200, 0.05, RulesTest::screwed),
         faster("mouth-expansion", Scene.of(STEEP, "g-bt40-shrink-fit-16-p75")),
         rise("spindle-torque", shrink, "/machine/torqueNm", 90, 0.05),
         rise("spindle-power", shrink, "/machine/powerKw", 25, 0.02),
@@ -304,6 +305,15 @@ class RulesTest {
             "no-length-compensation",
             Scene.of(apart).plus(null, null, family("tapping-chuck")),
             Scene.of(apart).plus(null, null, family("er-collet"))));
+  }
+
+  /** A shell mill on an arbor of which the screw is tightened so far. */
+  private static Scene screwed(double torqueNm) {
+    Intents mill =
+        Intents.of("face-milling", "shell-mill", 63, "C45", "HSK-A63")
+            .with("/operation/stage", "roughing");
+    return Scene.of(mill, Bench.holder("HSK-A63", "shell-mill-arbor", 22, 75, true))
+        .knowing(Map.of("family", "shell-mill-arbor", "nutTorqueNm", torqueNm));
   }
 
   private static Scene inline(String family) {

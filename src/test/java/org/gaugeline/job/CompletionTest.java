@@ -81,7 +81,8 @@ class CompletionTest {
 
   @Test
   void aCompleteIntentLeavesOnlyTheMaterialsConstantsToAssume() {
-    Job job = complete(Intents.demo("01-impeller-hub-side-milling"));
+    Intents demo = Intents.demo("01-impeller-hub-side-milling");
+    Job job = complete(demo.with("/preferences/weights/grip", 1));
     assertThat(pointers(job))
         .containsOnly("/workpiece/kc11NPerMm2", "/workpiece/mc", "/feature/toleranceBandUm");
   }

@@ -66,6 +66,26 @@ class ShankAndColletTableTest {
             });
   }
 
+  /**
+   * DIN 1835-1, recalled: high-speed steel shanks have the lengths and flat widths of DIN 6535;
+   * from 12 mm on the flats are the same, below they are up to 0.3 mm deeper, so that a screw that
+   * meets a tabled flat meets theirs.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6, 36, 4.2, 4.8", "8, 36, 5.5, 6.6", "10, 40, 7, 8.4", "12, 45, 8, 10.4",
+    "16, 48, 10, 14.2", "20, 50, 11, 18.2", "25, 56, 12, 23", "32, 60, 14, 30"
+  })
+  void highSpeedSteelShanksFitTheTable(
+      String id, double lengthMm, double flatWidthMm, double flatHeightMm) {
+    ShankSize size =
+        DATA.shankSizes().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    assertThat(size.lengthM() * 1e3).isCloseTo(lengthMm, within(1e-9));
+    assertThat(size.flatWidthM() * 1e3).isCloseTo(flatWidthMm, within(1e-9));
+    double deeper = size.flatHeightM() * 1e3 - flatHeightMm;
+    assertThat(deeper).isBetween(-1e-9, size.diameterM() < 0.012 ? 0.3 + 1e-9 : 1e-9);
+  }
+
   /** ISO 15488:2003 table 2: thread of the nut. */
   @ParameterizedTest
   @CsvSource({
