@@ -11,8 +11,6 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assessment.Limits;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.Job;
-import org.gaugeline.quantity.SixDigits;
-import org.gaugeline.quantity.TextUnits;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.reference.OperationKind;
 
@@ -22,7 +20,7 @@ import org.gaugeline.reference.OperationKind;
  * with it is met.
  */
 final class NearestFit {
-  /** Text shows no more digits; the change is rounded to them, so that text holds as well. */
+  /** Metric text shows these digits at least. */
   private static final MathContext AS_SHOWN = new MathContext(3, RoundingMode.FLOOR);
 
   private final Intent intent;
@@ -135,24 +133,24 @@ final class NearestFit {
     }
   }
 
-  /** Lowered to what text shows in its units, then to what JSON carries. */
-  private double lowered(double valueSi, UnitSuffix unit) {
+  /**
+   * Lowered so that text holds too: to what metric text shows, and before that by what inch text
+   * may round up. The units of text change no number.
+   */
+  private static double lowered(double valueSi, UnitSuffix unit) {
     if (!(valueSi > 0) || Double.isInfinite(valueSi)) {
       return 0;
     }
-    UnitSuffix shown = shown(unit);
-    double told = new BigDecimal(shown.fromSi(valueSi)).round(AS_SHOWN).doubleValue();
-    return unit.toSi(SixDigits.roundDown(unit.fromSi(shown.toSi(told))));
+    double kept = unit.fromSi(valueSi) * (1 - inchRounding(unit));
+    return unit.toSi(new BigDecimal(kept).round(AS_SHOWN).doubleValue());
   }
 
-  private UnitSuffix shown(UnitSuffix unit) {
-    if (job.textUnits() == TextUnits.METRIC) {
-      return unit;
-    }
+  /** Share by which inch text may be above the number: half a step of its last digit. */
+  private static double inchRounding(UnitSuffix unit) {
     return switch (unit) {
-      case MM -> UnitSuffix.IN;
-      case M_PER_MIN -> UnitSuffix.FT_PER_MIN;
-      default -> unit;
+      case M_PER_MIN -> 0.005; // ft/min in three digits
+      case MM -> 0.0005; // inches in four
+      default -> 0; // said alike in both
     };
   }
 }
