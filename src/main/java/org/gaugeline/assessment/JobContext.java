@@ -48,9 +48,9 @@ public final class JobContext {
 
   final double leastStickOutM;
 
-  private final Map<ToolKey, ToolFlexibility> tools = new HashMap<>();
-
-  private record ToolKey(double stickOutM, double cutHeightM) {}
+  private final Map<Double, ToolFlexibility> tools = new HashMap<>();
+  private @Nullable ToolFlexibility lastTool;
+  private double lastStickOutM;
 
   private JobContext(Job job, Models models) {
     this.job = job;
@@ -233,18 +233,18 @@ public final class JobContext {
     return size == null || !Double.isNaN(given) ? given : size.screwTorqueNm().median();
   }
 
-  /** The tool at a stick-out, the force where the cut as asked puts it. */
+  /** The tool at a stick-out; most candidates of a job share a few. */
   ToolFlexibility tool(double stickOutM) {
-    return tool(stickOutM, forces.axialDepthM());
-  }
-
-  /** The tool at a stick-out, the cut's force in the middle of an axial depth. */
-  ToolFlexibility tool(double stickOutM, double axialDepthM) {
-    return tools.computeIfAbsent(
-        new ToolKey(stickOutM, axialDepthM / 2),
-        key ->
-            ToolFlexibility.of(
-                job.tool(), toolMaterial, key.stickOutM(), key.cutHeightM(), models));
+    ToolFlexibility last = lastTool;
+    if (last != null && stickOutM == lastStickOutM) {
+      return last;
+    }
+    ToolFlexibility tool =
+        tools.computeIfAbsent(
+            stickOutM, length -> ToolFlexibility.of(job.tool(), toolMaterial, length, models));
+    lastStickOutM = stickOutM;
+    lastTool = tool;
+    return tool;
   }
 
   /** The loads as they are reported. */
