@@ -163,7 +163,7 @@ public final class Candidates {
     String spindle = job.machine().spindle().id();
     List<HolderBody> stacks = new ArrayList<>();
     for (HolderBody body : composer.sleeved(spindle)) {
-      if (!fitting.containsKey(body.family().id())) {
+      if (usable(job, body) && !fitting.containsKey(body.family().id())) {
         stacks.add(body);
       }
     }
