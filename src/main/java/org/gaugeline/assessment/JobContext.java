@@ -161,9 +161,7 @@ public final class JobContext {
 
   /** Whether friction alone may let the tool be pushed in, so that a screw must stand behind it. */
   public boolean needsBackStop(Appraisal appraisal) {
-    return forces.pushN() > forces.pullN()
-        && ForceMargins.restsOnBackStop(
-            this, Held.of(this, appraisal.body(), appraisal.assembly()));
+    return forces.pushN() > forces.pullN() && ForceMargins.restsOnBackStop(this, appraisal.held());
   }
 
   /** Whether a runout at the tip leaves a tooth of a milling cutter without a chip. */

@@ -310,8 +310,7 @@ public final class LimitSolver {
    * spreads its forces around the cutter. Parted by halving until one crossing is left, at points
    * that all assemblies share; then by secants. At 0 nothing is demanded.
    */
-  private static Limit halve(
-      double most, String governedAtMost, DoubleFunction<ForceRatio> tightest) {
+  static Limit halve(double most, String governedAtMost, DoubleFunction<ForceRatio> tightest) {
     ForceRatio beyond = tightest.apply(most);
     if (beyond.isMet()) {
       return new Limit(most, governedAtMost);
