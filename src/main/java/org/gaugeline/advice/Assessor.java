@@ -9,6 +9,7 @@ import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.GivenStack;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
@@ -98,18 +99,19 @@ public final class Assessor {
     Candidate candidate = Candidate.ofGiven(appraisal.assembly().holder());
     Limits limits = new LimitSolver(context).solve(appraisal);
     Weighed weighed = Weighed.of(context, new Economist(context), candidate, appraisal);
+    List<Part> parts = Components.of(context, appraisal);
     return new RankedAssembly(
         "a1",
         1,
         appraisal.assembly(),
-        Components.of(context, appraisal),
+        parts,
         appraisal.standing(),
         weighed.scores(),
         context.probability(appraisal),
         appraisal.geometry(),
         context.predicted(appraisal),
         limits,
-        SetUp.steps(context, appraisal, limits),
+        SetUp.steps(context, appraisal, parts, limits),
         weighed.economics(),
         Reasons.of(appraisal),
         AssemblyCautions.of(context, appraisal));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.Candidates;
+import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
@@ -83,18 +84,19 @@ final class Explanation {
 
   private RankedAssembly assembly(String id, Weighed weighed) {
     Limits solved = limits.solve(weighed.appraisal());
+    List<Part> parts = Components.of(context, weighed.appraisal());
     return new RankedAssembly(
         id,
         ranking.rank(weighed),
         weighed.appraisal().assembly(),
-        Components.of(context, weighed.appraisal()),
+        parts,
         weighed.appraisal().standing(),
         weighed.scores(),
         context.probability(weighed.appraisal()),
         weighed.appraisal().geometry(),
         context.predicted(weighed.appraisal()),
         solved,
-        SetUp.steps(context, weighed.appraisal(), solved),
+        SetUp.steps(context, weighed.appraisal(), parts, solved),
         weighed.economics().with(BreakEven.of(context, weighed, now)),
         reasons(weighed),
         AssemblyCautions.of(context, weighed.appraisal()));

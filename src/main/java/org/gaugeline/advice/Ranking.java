@@ -1,12 +1,13 @@
 package org.gaugeline.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.job.RankBy;
@@ -24,9 +25,18 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
   private static final int MOST_OF_A_FAMILY = 2;
 
   static Ranking of(JobContext context, Map<String, List<Weighed>> byFamily) {
-    List<Weighed> all = new ArrayList<>();
-    byFamily.values().forEach(all::addAll);
-    all.sort(order(context.job().preferences().rankBy()));
+    RankBy rankBy = context.job().preferences().rankBy();
+    List<Place> places = new ArrayList<>();
+    for (List<Weighed> family : byFamily.values()) {
+      for (Weighed weighed : family) {
+        places.add(Place.of(weighed, rankBy));
+      }
+    }
+    Collections.sort(places);
+    List<Weighed> all = new ArrayList<>(places.size());
+    for (Place place : places) {
+      all.add(place.weighed());
+    }
     Map<String, Weighed> best = new LinkedHashMap<>();
     Map<String, Integer> taken = new LinkedHashMap<>();
     List<Weighed> shown = new ArrayList<>();
@@ -68,23 +78,45 @@ record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> best
     return flagged;
   }
 
-  private static Comparator<Weighed> order(RankBy rankBy) {
-    Comparator<Weighed> standing = Comparator.comparing(w -> w.appraisal().standing());
-    Comparator<Weighed> fit = Comparator.comparingDouble(w -> -tenths(w.scores().overall()));
-    Comparator<Weighed> cost = Comparator.comparingDouble(w -> w.economics().costPerPart());
-    Comparator<Weighed> price = Comparator.comparingDouble(Ranking::outlay);
-    Comparator<Weighed> chosen =
-        switch (rankBy) {
-          case FIT -> fit.thenComparing(price);
-          case COST -> cost.thenComparing(fit);
-        };
-    Comparator<Weighed> shorter =
-        Comparator.comparingDouble(w -> w.candidate().holder().projectionM());
-    return standing
-        .thenComparing(Ranking::nearness)
-        .thenComparing(chosen)
-        .thenComparing(shorter)
-        .thenComparing(w -> w.candidate().holder().ref());
+  /**
+   * What an assembly is ordered by, computed once and not at every comparison.
+   *
+   * @param first what is asked for: fit as a loss, or cost
+   * @param second what decides where that is equal: price, or fit
+   */
+  private record Place(
+      Weighed weighed, Standing standing, double nearness, double first, double second)
+      implements Comparable<Place> {
+
+    static Place of(Weighed weighed, RankBy rankBy) {
+      double fit = -tenths(weighed.scores().overall());
+      return switch (rankBy) {
+        case FIT -> place(weighed, fit, outlay(weighed));
+        case COST -> place(weighed, weighed.economics().costPerPart(), fit);
+      };
+    }
+
+    private static Place place(Weighed weighed, double first, double second) {
+      return new Place(
+          weighed, weighed.appraisal().standing(), Ranking.nearness(weighed), first, second);
+    }
+
+    @Override
+    public int compareTo(Place other) {
+      int order = standing.compareTo(other.standing);
+      order = order == 0 ? Double.compare(nearness, other.nearness) : order;
+      order = order == 0 ? Double.compare(first, other.first) : order;
+      order = order == 0 ? Double.compare(second, other.second) : order;
+      return order == 0 ? bySize(other) : order;
+    }
+
+    /** The shorter first, then by name. */
+    private int bySize(Place other) {
+      HolderBody holder = weighed.candidate().holder();
+      HolderBody others = other.weighed.candidate().holder();
+      int order = Double.compare(holder.projectionM(), others.projectionM());
+      return order == 0 ? holder.ref().compareTo(others.ref()) : order;
+    }
   }
 
   /** Among those that fail, the one that comes nearest is the best; price does not mend it. */

@@ -31,14 +31,20 @@ final class SetUp {
   private final List<Part> parts;
   private final List<SetUpStep> steps = new ArrayList<>();
 
-  private SetUp(JobContext context, Appraisal appraisal) {
+  private SetUp(JobContext context, Appraisal appraisal, List<Part> parts) {
     this.context = context;
     this.appraisal = appraisal;
-    this.parts = Components.of(context, appraisal);
+    this.parts = parts;
   }
 
-  static List<SetUpStep> steps(JobContext context, Appraisal appraisal, Limits limits) {
-    SetUp setUp = new SetUp(context, appraisal);
+  /**
+   * The steps for an assembly.
+   *
+   * @param parts its components, as {@link Components} tells them
+   */
+  static List<SetUpStep> steps(
+      JobContext context, Appraisal appraisal, List<Part> parts, Limits limits) {
+    SetUp setUp = new SetUp(context, appraisal, parts);
     setUp.add("lay-out-parts", setUp.parts.size(), Measure.COUNT);
     setUp.add("clean-taper-and-bore");
     setUp.stack();

@@ -29,6 +29,7 @@ public final class Candidates {
   private final InlineBodies inlineBodies;
   private final Composer composer;
   private final Map<String, Set<String>> familiesByInterface = new HashMap<>();
+  private final Map<String, ShankIndex> byShank = new HashMap<>();
 
   public Candidates(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
@@ -42,6 +43,7 @@ public final class Candidates {
               Set<String> families = new HashSet<>();
               holders.forEach(holder -> families.add(holder.family().id()));
               familiesByInterface.put(spindle, families);
+              byShank.put(spindle, new ShankIndex(holders));
             });
   }
 
@@ -130,11 +132,16 @@ public final class Candidates {
     }
   }
 
+  private List<HolderBody> taking(String spindle, double shankDiameterM) {
+    ShankIndex index = byShank.get(spindle);
+    return index == null ? List.of() : index.taking(shankDiameterM);
+  }
+
   private Map<String, List<Candidate>> fitting(
       Job job, Map<String, Integer> owned, List<Candidate> inline) {
     Map<String, List<Candidate>> fitting = new LinkedHashMap<>();
     String spindle = job.machine().spindle().id();
-    for (HolderBody holder : catalogue.byInterface().getOrDefault(spindle, List.of())) {
+    for (HolderBody holder : taking(spindle, job.tool().shankDiameterM())) {
       if (!usable(job, holder)) {
         continue;
       }
@@ -163,7 +170,7 @@ public final class Candidates {
     String spindle = job.machine().spindle().id();
     List<HolderBody> stacks = new ArrayList<>();
     for (HolderBody body : composer.sleeved(spindle)) {
-      if (!fitting.containsKey(body.family().id())) {
+      if (usable(job, body) && !fitting.containsKey(body.family().id())) {
         stacks.add(body);
       }
     }

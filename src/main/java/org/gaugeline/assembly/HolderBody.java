@@ -101,6 +101,15 @@ public record HolderBody(
     REQUEST
   }
 
+  /** The thinnest shank that it may take, m; 0 for jaws. */
+  double leastShankM() {
+    if (family.gripModel() == GripModel.JAWS) {
+      return 0;
+    }
+    ColletSize collet = colletSize;
+    return collet == null ? boreM : collet.minBoreM();
+  }
+
   /**
    * Whether this holder can take a shank of that diameter (0.02 mm for fixed bores); jaws close on
    * any that goes in.

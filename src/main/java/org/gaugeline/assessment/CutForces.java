@@ -31,33 +31,15 @@ record CutForces(
     double wallNormalForceN) {
 
   /**
-   * Forces at a share of the way to another cut of the same depth, 0 here to 1 there.
+   * Forces at a share of the way to another cut of the same depth, 0 here to 1 there, each taken as
+   * a power law between the two.
    *
-   * @param spreadThere their spread, which bends too sharply to be taken linearly
+   * @param spreadThere their spread, which bends too sharply for that
    */
-  CutForces towards(CutForces other, double share, Spread spreadThere) {
+  CutForces timesPowerOf(CutForces other, double share, Spread spreadThere) {
     return new CutForces(
         axialDepthM,
         spreadThere,
-        mix(torqueNm, other.torqueNm, share),
-        mix(peakTorqueNm, other.peakTorqueNm, share),
-        mix(peakTangentialForceN, other.peakTangentialForceN, share),
-        mix(peakRadialForceN, other.peakRadialForceN, share),
-        mix(pullN, other.pullN, share),
-        mix(pushN, other.pushN, share),
-        mix(slipForceN, other.slipForceN, share),
-        mix(feedForceN, other.feedForceN, share),
-        mix(wallNormalForceN, other.wallNormalForceN, share));
-  }
-
-  /**
-   * Forces at a share of the way to another cut of the same depth and spread, each taken as a power
-   * law between the two.
-   */
-  CutForces timesPowerOf(CutForces other, double share) {
-    return new CutForces(
-        axialDepthM,
-        spread,
         power(torqueNm, other.torqueNm, share),
         power(peakTorqueNm, other.peakTorqueNm, share),
         power(peakTangentialForceN, other.peakTangentialForceN, share),

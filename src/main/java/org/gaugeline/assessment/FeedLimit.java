@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The largest feed per tooth that an assembly bears. Forces are nearly powers of the feed, so the
  * search is a secant over logarithms, held to a grid that all assemblies of a request share: what a
- * feed does is computed once, at few feeds, and taken linearly between them.
+ * feed does is computed once, at few feeds, and taken as a power of it between them.
  */
 final class FeedLimit {
   /** Steps of the grid over a range of feeds of 1 : 128; each is a part in two hundred. */
@@ -13,10 +13,10 @@ final class FeedLimit {
 
   private static final double LOG_STEP = Math.log(128) / STEPS;
 
-  /** Forces are computed at every sixteenth step, 8 % apart in feed, and lie nearly on a line. */
-  private static final int NODE_STEPS = 16;
+  /** Forces are computed a sixth apart in feed, and are nearly a power of it between. */
+  private static final int NODE_STEPS = 32;
 
-  /** What that line may promise too much where the force law bends. */
+  /** What that power may promise too much where the force law bends. */
   private static final double INTERPOLATION_SHARE = 0.995;
 
   private static final double FORCE_EXPONENT = 0.8;
@@ -63,9 +63,10 @@ final class FeedLimit {
     if (below == step) {
       return node(step);
     }
-    double low = feedM(below);
-    double share = (feedM(step) - low) / (feedM(below + NODE_STEPS) - low);
-    return node(below).towards(node(below + NODE_STEPS), share, context.forceSpreadAt(feedM(step)));
+    double share = (double) (step - below) / NODE_STEPS;
+    CutForces low = node(below);
+    CutForces high = node(below + NODE_STEPS);
+    return low.timesPowerOf(high, share, context.forceSpreadAt(feedM(step)));
   }
 
   private CutForces node(int step) {

@@ -11,7 +11,8 @@ import org.gaugeline.job.Job;
  * @param code pair or gate
  */
 record ForceRatio(double ratio, String code) {
-  private static final ForceRatio NOTHING = new ForceRatio(Double.POSITIVE_INFINITY, "");
+  /** No demand at all. */
+  static final ForceRatio NOTHING = new ForceRatio(Double.POSITIVE_INFINITY, "");
 
   /** Size, gap, grip, interface bending, spindle torque and power together. */
   static ForceRatio least(JobContext context, Held held, CutForces forces, double omegaRadPerS) {

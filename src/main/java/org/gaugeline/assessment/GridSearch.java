@@ -53,13 +53,15 @@ final class GridSearch {
   }
 
   /**
-   * A search below the last step of a grid, which fails, above the first, which is met.
+   * A search between a step that is met and one that fails, the first secant drawn through both.
    *
-   * @param ratioAtFirst ratio there, by which the first secant is drawn
+   * @param ratioAtMet ratio at the first
    */
-  static GridSearch below(int steps, ForceRatio atLast, double ratioAtFirst) {
-    double lost = SHARE_LEFT.applyAsDouble(atLast.ratio()) - SHARE_LEFT.applyAsDouble(ratioAtFirst);
-    return new GridSearch(SHARE_LEFT, 0, steps, atLast.code(), steps, atLast.ratio(), lost / steps);
+  static GridSearch between(int met, double ratioAtMet, int failed, ForceRatio atFailed) {
+    double room = SHARE_LEFT.applyAsDouble(atFailed.ratio());
+    double lost = room - SHARE_LEFT.applyAsDouble(ratioAtMet);
+    return new GridSearch(
+        SHARE_LEFT, met, failed, atFailed.code(), failed, atFailed.ratio(), lost / (failed - met));
   }
 
   /** Runs the search over what is tightest at a step. */

@@ -48,9 +48,9 @@ public final class JobContext {
 
   final double leastStickOutM;
 
-  private final Map<ToolKey, ToolFlexibility> tools = new HashMap<>();
-
-  private record ToolKey(double stickOutM, double cutHeightM) {}
+  private final Map<Double, ToolFlexibility> tools = new HashMap<>();
+  private @Nullable ToolFlexibility lastTool;
+  private double lastStickOutM;
 
   private JobContext(Job job, Models models) {
     this.job = job;
@@ -161,9 +161,7 @@ public final class JobContext {
 
   /** Whether friction alone may let the tool be pushed in, so that a screw must stand behind it. */
   public boolean needsBackStop(Appraisal appraisal) {
-    return forces.pushN() > forces.pullN()
-        && ForceMargins.restsOnBackStop(
-            this, Held.of(this, appraisal.body(), appraisal.assembly()));
+    return forces.pushN() > forces.pullN() && ForceMargins.restsOnBackStop(this, appraisal.held());
   }
 
   /** Whether a runout at the tip leaves a tooth of a milling cutter without a chip. */
@@ -233,18 +231,18 @@ public final class JobContext {
     return size == null || !Double.isNaN(given) ? given : size.screwTorqueNm().median();
   }
 
-  /** The tool at a stick-out, the force where the cut as asked puts it. */
+  /** The tool at a stick-out; most candidates of a job share a few. */
   ToolFlexibility tool(double stickOutM) {
-    return tool(stickOutM, forces.axialDepthM());
-  }
-
-  /** The tool at a stick-out, the cut's force in the middle of an axial depth. */
-  ToolFlexibility tool(double stickOutM, double axialDepthM) {
-    return tools.computeIfAbsent(
-        new ToolKey(stickOutM, axialDepthM / 2),
-        key ->
-            ToolFlexibility.of(
-                job.tool(), toolMaterial, key.stickOutM(), key.cutHeightM(), models));
+    ToolFlexibility last = lastTool;
+    if (last != null && stickOutM == lastStickOutM) {
+      return last;
+    }
+    ToolFlexibility tool =
+        tools.computeIfAbsent(
+            stickOutM, length -> ToolFlexibility.of(job.tool(), toolMaterial, length, models));
+    lastStickOutM = stickOutM;
+    lastTool = tool;
+    return tool;
   }
 
   /** The loads as they are reported. */

@@ -8,7 +8,6 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.OperationCompletion;
 import org.gaugeline.mechanics.spread.Quantiles;
 import org.gaugeline.reference.OperationKind;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Solves how far each quantity can go, all else as asked, before a pair that depends on it is no
@@ -20,6 +19,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LimitSolver {
   private static final int STEPS = 2048;
+
+  /** A sixteenth of the range: shorter than the waves that a helix draws over depth. */
+  private static final int ONE_CROSSING_STEPS = STEPS / 16;
+
+  /** A length that no gap comes near, by which a gap becomes a share. */
+  private static final double MOST_GAP_M = 100;
 
   private final JobContext context;
   private final Map<Double, CutForces> byDepth = new HashMap<>();
@@ -69,12 +74,11 @@ public final class LimitSolver {
         deepest,
         deepest < flute ? "assumed-feature-depth" : "flute-length",
         depth ->
-            fault(
-                ForceRatio.least(
-                    context,
-                    held,
-                    byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)),
-                    omega())));
+            ForceRatio.least(
+                context,
+                held,
+                byDepth.computeIfAbsent(depth, ap -> context.cut.at(ap, feed)),
+                omega()));
   }
 
   /**
@@ -222,19 +226,35 @@ public final class LimitSolver {
     OperationKind kind = context.job.operation().kind();
     boolean hole = OperationCompletion.isHole(kind) && kind != OperationKind.BORING;
     double deepest = hole ? context.job.tool().fluteLengthM() : appraisal.geometry().gaugeLengthM();
-    return halve(
-        deepest, hole ? "flute-length" : Pair.GAP.id(), depth -> reachFault(appraisal, depth));
+    double asked = context.job.feature().depthM();
+    double step = deepest / STEPS;
+    return searchFrom(
+        deepest,
+        hole ? "flute-length" : Pair.GAP.id(),
+        asked / step,
+        reachRatio(appraisal, context.reach).ratio(),
+        -step / MOST_GAP_M, // a gap above what stands falls as that rises
+        depth -> reachRatio(appraisal, Reach.atDepth(context.job, depth)));
   }
 
-  private @Nullable String reachFault(Appraisal appraisal, double depthM) {
-    Reach reach = Reach.atDepth(context.job, depthM);
+  /** Gap left beyond what is asked, over a length longer than any gap; 1 where none is left. */
+  private static ForceRatio reachRatio(Appraisal appraisal, Reach reach) {
     Margin gap = appraisal.margin(Pair.GAP);
     double demand = gap == null ? 0 : gap.demand();
     double stickOut = appraisal.assembly().stickOutM();
-    if (reach.ownGapM(stickOut) < -Reach.TOUCH_M) {
-      return Pair.TOOL_GAP.id();
-    }
-    return reach.holderGapM(appraisal.body(), stickOut) < demand ? Pair.GAP.id() : null;
+    double own = reach.ownGapM(stickOut) + Reach.TOUCH_M;
+    double left = reach.holderGapM(appraisal.body(), stickOut) - demand;
+    return own < 0
+        ? new ForceRatio(ratioOfRoom(Math.min(own, left)), Pair.TOOL_GAP.id())
+        : new ForceRatio(ratioOfRoom(left), Pair.GAP.id());
+  }
+
+  /**
+   * The ratio whose share left is a room over {@link #MOST_GAP_M}: below 1 wherever it is short.
+   */
+  private static double ratioOfRoom(double roomM) {
+    double share = Math.min(roomM / MOST_GAP_M, 0.5);
+    return share < 0 ? Math.min(1 / (1 - share), Math.nextDown(1.0)) : 1 / (1 - share);
   }
 
   private static Limit search(
@@ -255,33 +275,63 @@ public final class LimitSolver {
     }
     double step = (most - least) / STEPS;
     GridSearch search =
-        GridSearch.below(STEPS, atMost, ratioAtLeast).run(i -> tightest.apply(least + i * step));
+        GridSearch.between(0, ratioAtLeast, STEPS, atMost)
+            .run(i -> tightest.apply(least + i * step));
     return new Limit(least + search.met() * step, search.governedBy());
   }
 
   /**
-   * Largest value from 0 without a fault, found by halving: for what may be met again further on,
-   * as a longer helix spreads its forces around the cutter, or has no measure of the room left.
+   * Largest value from 0 that is met, looked for from a known one on.
+   *
+   * @param at position of the known value, in steps of the grid
+   * @param ratio ratio there
+   * @param slope share left per step there, &lt; 0
    */
-  private static Limit halve(
-      double most, String governedAtMost, DoubleFunction<@Nullable String> fault) {
-    String governedBy = fault.apply(most);
-    if (governedBy == null) {
+  private static Limit searchFrom(
+      double most,
+      String governedAtMost,
+      double at,
+      double ratio,
+      double slope,
+      DoubleFunction<ForceRatio> tightest) {
+    ForceRatio atMost = tightest.apply(most);
+    if (atMost.isMet()) {
       return new Limit(most, governedAtMost);
     }
-    double met = 0;
-    for (double step = most / 2; step >= most / STEPS; step /= 2) {
-      String found = fault.apply(met + step);
-      if (found == null) {
-        met += step;
-      } else {
-        governedBy = found;
-      }
-    }
-    return new Limit(met, governedBy);
+    double step = most / STEPS;
+    GridSearch search =
+        new GridSearch(GridSearch.SHARE_LEFT, 0, STEPS, atMost.code(), at, ratio, slope)
+            .run(i -> tightest.apply(i * step));
+    return new Limit(search.met() * step, search.governedBy());
   }
 
-  private static @Nullable String fault(ForceRatio least) {
-    return least.isMet() ? null : least.code();
+  /**
+   * Largest value from 0 that is met: for what may be met again further on, as a longer helix
+   * spreads its forces around the cutter. Parted by halving until one crossing is left, at points
+   * that all assemblies share; then by secants. At 0 nothing is demanded.
+   */
+  static Limit halve(double most, String governedAtMost, DoubleFunction<ForceRatio> tightest) {
+    ForceRatio beyond = tightest.apply(most);
+    if (beyond.isMet()) {
+      return new Limit(most, governedAtMost);
+    }
+    double step = most / STEPS;
+    ForceRatio within = ForceRatio.NOTHING;
+    int met = 0;
+    int failed = STEPS;
+    while (failed - met > ONE_CROSSING_STEPS) {
+      int middle = (met + failed) / 2;
+      ForceRatio found = tightest.apply(middle * step);
+      if (found.isMet()) {
+        met = middle;
+        within = found;
+      } else {
+        failed = middle;
+        beyond = found;
+      }
+    }
+    GridSearch search =
+        GridSearch.between(met, within.ratio(), failed, beyond).run(i -> tightest.apply(i * step));
+    return new Limit(search.met() * step, search.governedBy());
   }
 }

@@ -29,8 +29,8 @@ final class SpeedForces {
     double there = ForceCorrections.speed(omegaRadPerS * context.job.tool().diameterM() / 2);
     double way = Math.log(there / asked) / REACH;
     return way < 0
-        ? context.forces.timesPowerOf(faster(), -way)
-        : context.forces.timesPowerOf(slower(), way);
+        ? context.forces.timesPowerOf(faster(), -way, context.forces.spread())
+        : context.forces.timesPowerOf(slower(), way, context.forces.spread());
   }
 
   private CutForces slower() {

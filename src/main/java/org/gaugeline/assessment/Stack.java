@@ -71,9 +71,10 @@ final class Stack {
 
   /** Compliance in the middle of the cut, with the spread that the joints give it. */
   static Quantiles compliance(JobContext context, Body body, double stickOutM, double axialDepthM) {
-    ToolFlexibility tool = context.tool(stickOutM, axialDepthM);
-    double arm = stickOutM - tool.cutHeightM();
-    double own = tool.cutComplianceMPerN();
+    ToolFlexibility tool = context.tool(stickOutM);
+    double height = tool.cutHeightM(axialDepthM);
+    double arm = stickOutM - height;
+    double own = tool.complianceMPerN(height);
     double median = complianceMPerN(context, body, arm, own, 1, 1);
     Spread rotation = rotation(context, body.holder());
     Quantiles kappa = context.models.values().jointRotationKappa;
@@ -127,8 +128,7 @@ final class Stack {
     builder.add(body.chain());
     builder.add(
         new ElasticJoint(jointTranslation(context, holder), jointRotation(context, holder)));
-    ToolFlexibility.addTo(
-        builder, context.job.tool(), context.toolMaterial, stickOutM, 0, context.models);
+    builder.add(context.tool(stickOutM).free());
     return builder.toTip();
   }
 

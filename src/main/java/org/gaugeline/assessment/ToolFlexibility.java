@@ -11,32 +11,25 @@ import org.gaugeline.reference.ToolKind;
 /**
  * The tool in front of the holder at one stick-out: its own compliance and mass.
  *
- * @param tipComplianceMPerN compliance of the tip when clamped at the holder's front face
- * @param cutComplianceMPerN the same for force and deflection in the middle of the cut
- * @param cutHeightM height of the middle of the cut above the tip
+ * @param free what protrudes, clamped at the holder's front face
+ * @param tipComplianceMPerN compliance of its tip
  * @param tipRotationRadPerNm rotation of the tip by a moment there
- * @param freeMassKg mass of the protruding part
  * @param massKg mass of the whole tool
  * @param centroidFromTipM centre of that mass above the tip
+ * @param highestCutM height above the tip up to which the middle of a cut is taken
  */
 record ToolFlexibility(
+    BeamChain free,
     double tipComplianceMPerN,
-    double cutComplianceMPerN,
-    double cutHeightM,
     double tipRotationRadPerNm,
-    double freeMassKg,
     double massKg,
-    double centroidFromTipM) {
+    double centroidFromTipM,
+    double highestCutM) {
+  /** The middle of a cut is no higher than this share of the edge: the rest must still bend. */
+  private static final double CUT_SHARE = 0.9;
 
-  static ToolFlexibility of(
-      Job.Tool tool, BeamMaterial material, double stickOutM, double cutHeightM, Models models) {
-    BeamChain free = addTo(BeamChain.fromBase(), tool, material, stickOutM, 0, models).toTip();
-    double height = Math.min(cutHeightM, 0.9 * Math.min(tool.fluteLengthM(), stickOutM));
-    double cutCompliance =
-        height <= 0
-            ? TipCompliance.of(free)
-            : TipCompliance.of(
-                addTo(BeamChain.fromBase(), tool, material, stickOutM, height, models).toTip());
+  static ToolFlexibility of(Job.Tool tool, BeamMaterial material, double stickOutM, Models models) {
+    BeamChain free = chain(tool, material, stickOutM, models);
     double inside = Math.max(0, tool.overallLengthM() - stickOutM);
     double insideMass =
         inside
@@ -48,28 +41,38 @@ record ToolFlexibility(
     double mass = free.massKg() + insideMass;
     double freeCentroid = stickOutM - free.centroidM();
     return new ToolFlexibility(
+        free,
         TipCompliance.of(free),
-        cutCompliance,
-        height,
         TipCompliance.rotationRadPerNm(free),
-        free.massKg(),
         mass,
-        (free.massKg() * freeCentroid + insideMass * (stickOutM + inside / 2)) / mass);
+        (free.massKg() * freeCentroid + insideMass * (stickOutM + inside / 2)) / mass,
+        CUT_SHARE * Math.min(tool.fluteLengthM(), stickOutM));
+  }
+
+  /** Mass of the protruding part, kg. */
+  double freeMassKg() {
+    return free.massKg();
+  }
+
+  /** Height of the middle of a cut above the tip, m. */
+  double cutHeightM(double axialDepthM) {
+    return Math.min(axialDepthM / 2, highestCutM);
+  }
+
+  /** Compliance for force and deflection at a height above the tip, m/N. */
+  double complianceMPerN(double heightM) {
+    return heightM <= 0 ? tipComplianceMPerN : TipCompliance.atHeight(free, heightM);
   }
 
   /**
-   * Adds the protruding tool, holder's front face first: shank, neck, the joint of an exchangeable
-   * head, flutes, the last without {@code cutOffM} at the tip.
+   * The protruding tool, holder's front face first: shank, neck, the joint of an exchangeable head,
+   * flutes.
    */
-  static BeamChain.Builder addTo(
-      BeamChain.Builder builder,
-      Job.Tool tool,
-      BeamMaterial material,
-      double stickOutM,
-      double cutOffM,
-      Models models) {
+  private static BeamChain chain(
+      Job.Tool tool, BeamMaterial material, double stickOutM, Models models) {
+    BeamChain.Builder builder = BeamChain.fromBase();
     if (tool.bored()) {
-      return builder.add(bodyOf(tool, material, stickOutM - cutOffM, models));
+      return builder.add(bodyOf(tool, material, stickOutM, models)).toTip();
     }
     double flute = Math.min(tool.fluteLengthM(), stickOutM);
     double neck = Math.max(0, Math.min(tool.neckLengthM(), stickOutM) - flute);
@@ -89,12 +92,14 @@ record ToolFlexibility(
     }
     if (tool.kind() == ToolKind.BORING_TOOL) {
       // the head of a bar is solid; its edge adds next to nothing
-      return builder.add(BeamSegment.cylinder(flute - cutOffM, tool.neckDiameterM(), material));
+      return builder.add(BeamSegment.cylinder(flute, tool.neckDiameterM(), material)).toTip();
     }
     double ratio = models.values().flutedDiameterRatio;
-    return builder.add(
-        BeamSegment.fluted(
-            flute - cutOffM, tool.diameterM(), ratio, models.values().flutedAreaRatio, material));
+    return builder
+        .add(
+            BeamSegment.fluted(
+                flute, tool.diameterM(), ratio, models.values().flutedAreaRatio, material))
+        .toTip();
   }
 
   /**

@@ -69,9 +69,7 @@ final class JsonBytes extends TextBytes {
   /** A text of our own vocabulary: ASCII letters, digits, stops and hyphens, nothing to escape. */
   void word(String name, String word) {
     name(name);
-    append('"');
-    appendAscii(word);
-    append('"');
+    quoted(word, 0);
   }
 
   void texts(String name, Iterable<String> values) {
@@ -176,12 +174,17 @@ final class JsonBytes extends TextBytes {
 
   /** The name of a member whose value is written next. */
   void name(String name) {
-    reserve(name.length() + 4);
+    quoted(name, 1);
+    bytes[length++] = ':';
+  }
+
+  /** What is ASCII and needs no escape, in quotes and after a comma where one is due. */
+  private void quoted(String ascii, int moreBytes) {
+    reserve(ascii.length() + 3 + moreBytes);
     separate();
     bytes[length++] = '"';
-    appendAscii(name);
+    appendReserved(ascii);
     bytes[length++] = '"';
-    bytes[length++] = ':';
   }
 
   private void quote() {

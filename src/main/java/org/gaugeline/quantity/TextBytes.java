@@ -58,10 +58,15 @@ public class TextBytes {
   }
 
   /** Appends text of ASCII characters alone, such as a name of our own: one copy of memory. */
-  @SuppressWarnings("deprecation") // takes the low bytes of characters, which is what ASCII needs
   public final void appendAscii(String ascii) {
+    reserve(ascii.length());
+    appendReserved(ascii);
+  }
+
+  /** The same where {@link #reserve} has made room for it. */
+  @SuppressWarnings("deprecation") // takes the low bytes of characters, which is what ASCII needs
+  protected final void appendReserved(String ascii) {
     int chars = ascii.length();
-    reserve(chars);
     ascii.getBytes(0, chars, bytes, length);
     length += chars;
   }
@@ -85,7 +90,7 @@ public class TextBytes {
       return;
     }
     long scale = DecimalPowers.whole(places);
-    long whole = digits / scale;
+    long whole = digits < scale ? 0 : digits / scale;
     appendWhole(whole);
     if (whole * scale != digits) {
       bytes[length] = '.';
@@ -110,10 +115,17 @@ public class TextBytes {
   /** Puts the last digits of a number, as many as fit, with zeros before them. */
   private void print(long number, int from, int end) {
     byte[] out = bytes;
-    long rest = number;
-    for (int at = end - 1; at >= from; at--) {
-      out[at] = (byte) ('0' + rest % 10);
-      rest /= 10;
+    long left = number;
+    int at = end - 1;
+    for (; left > Integer.MAX_VALUE && at >= from; at--) {
+      out[at] = (byte) ('0' + left % 10);
+      left /= 10;
+    }
+    int rest = (int) left;
+    for (; at >= from; at--) {
+      int tenth = rest / 10;
+      out[at] = (byte) ('0' + (rest - 10 * tenth));
+      rest = tenth;
     }
   }
 

@@ -23,6 +23,9 @@ public final class BendingModes {
   private static final int MOST_MODES = 3;
   private static final double VECTOR_RESIDUAL = 1e-4;
 
+  /** Most chains settle in that many for one mode, and in twice the modes for more. */
+  private static final int FEWEST_STEPS = 3;
+
   private final int targetElements;
   private final LanczosBasis basis = new LanczosBasis();
   private final double[] theta = new double[LanczosBasis.MOST_STEPS];
@@ -72,13 +75,13 @@ public final class BendingModes {
     Require.positive("massKg of the chain", chain.massKg());
     basis.start(chain, targetElements);
     int steps = 0;
-    int goal = 3 + 2 * modes;
+    int goal = Math.max(FEWEST_STEPS, 2 * modes);
     boolean settled = false;
     while (!settled) {
       int reached = basis.extend(steps, goal);
       settled = ritz(reached, modes) || reached < goal || goal == LanczosBasis.MOST_STEPS;
       steps = reached;
-      goal = Math.min(LanczosBasis.MOST_STEPS, goal + 2);
+      goal = Math.min(LanczosBasis.MOST_STEPS, goal + 1);
     }
   }
 

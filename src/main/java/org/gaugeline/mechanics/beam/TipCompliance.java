@@ -39,6 +39,36 @@ public record TipCompliance(
   }
 
   /**
+   * Deflection per lateral force, both at a height above the tip within the last cylinder of the
+   * chain: as {@link #of} of a chain that ends there. Allocates nothing.
+   *
+   * @param chain the chain, its last element a cylinder
+   * @param heightM height above the tip, m, 0 to below the length of that cylinder
+   * @return compliance C, m/N
+   * @throws IllegalArgumentException if the chain does not end in a cylinder longer than that
+   */
+  public static double atHeight(BeamChain chain, double heightM) {
+    double[] t = chain.table;
+    int last = (chain.rows - 1) * ChainRows.STRIDE;
+    double whole = t[last + ChainRows.LENGTH];
+    if (t[last + ChainRows.KIND] != ChainRows.UNIFORM || !(heightM >= 0 && heightM < whole)) {
+      throw new IllegalArgumentException(
+          "heightM is " + heightM + " but must lie in a cylinder at the tip, " + whole + " long");
+    }
+    double arm = whole - heightM;
+    double share = arm / whole;
+    double sum = share * (t[last + ChainRows.FLEX_0] * arm * arm / 3 + t[last + ChainRows.SHEAR]);
+    for (int at = last - ChainRows.STRIDE; at >= 0; at -= ChainRows.STRIDE) {
+      sum +=
+          t[at + ChainRows.FLEX_2]
+              + t[at + ChainRows.SHEAR]
+              + arm * (2 * t[at + ChainRows.FLEX_1] + arm * t[at + ChainRows.FLEX_0]);
+      arm += t[at + ChainRows.LENGTH];
+    }
+    return sum;
+  }
+
+  /**
    * Rotation of the tip section per lateral force at the tip, Σ∫x dx/EI + ΣA/k_θ; by reciprocity
    * also the deflection of the tip per moment at the tip. Allocates nothing.
    *

@@ -73,8 +73,13 @@ final class RoundedEdgeTable {
     }
     double width = roundingM * slices.widthRad[k];
     double push = width * cut.radialRatio() * slices.cosine[k];
-    slice.addTangential(width * armM(k, cut), torque[below], torque[above]);
-    slice.addTangential(push, this.push[below], this.push[above]);
+    slice.addTangential(
+        width * armM(k, cut),
+        torque[below],
+        torque[above],
+        push,
+        this.push[below],
+        this.push[above]);
     slice.addFeed(width, feed[below], feed[above]);
     slice.addNormal(width, normal[below], normal[above]);
   }

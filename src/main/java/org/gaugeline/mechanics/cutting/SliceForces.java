@@ -79,8 +79,38 @@ final class SliceForces {
     }
   }
 
-  void addTangential(double factor, double[] below, double[] above) {
-    add(tangential, factor, below, above);
+  /** Adds the tangential force twice, each time with a factor of its own. */
+  void addTangential(
+      double factor,
+      double[] below,
+      double[] above,
+      double otherFactor,
+      double[] otherBelow,
+      double[] otherAbove) {
+    if (lagRadPerM == 0) {
+      add(tangential, factor, below, above);
+      add(tangential, otherFactor, otherBelow, otherAbove);
+      return;
+    }
+    int high = upper.step();
+    int low = lower.step();
+    double inHigh = scale * upper.fraction();
+    double inLow = scale * lower.fraction();
+    double outHigh = scale - inHigh;
+    double outLow = scale - inLow;
+    double whole = scale * (upper.pitches() - lower.pitches()) * tangential[steps];
+    for (int i = 0; i < steps; i++) {
+      double force =
+          whole
+              + outHigh * tangential[high + i]
+              + inHigh * tangential[high + i + 1]
+              - outLow * tangential[low + i]
+              - inLow * tangential[low + i + 1];
+      above[i] = below[i] + factor * force;
+      otherAbove[i] = otherBelow[i] + otherFactor * force;
+    }
+    above[steps] = above[0];
+    otherAbove[steps] = otherAbove[0];
   }
 
   void addFeed(double factor, double[] below, double[] above) {

@@ -45,27 +45,29 @@ public record Posture(double pivotRadiusM, double pivotHeightM, double tiltRad) 
     double cos = Math.cos(tiltRad);
     double[] z = profile.zM;
     double[] r = profile.radiusM;
-    double bottom = z[0] + shiftM;
-    double least = edgeGapM(face, sin, cos, bottom, -r[0], bottom, r[0]);
+    double s = z[0] + shiftM - pivotHeightM;
+    double height = pivotHeightM + s * cos - pivotRadiusM * sin;
+    double out = pivotRadiusM - pivotRadiusM * cos - s * sin;
+    double nearHeight = height + r[0] * sin;
+    double nearOut = out + r[0] * cos;
+    double farHeight = height - r[0] * sin;
+    double farOut = out - r[0] * cos;
+    double least = face.edgeGapM(farHeight, farOut, nearHeight, nearOut);
     for (int i = 1; i < z.length; i++) {
-      double low = z[i - 1] + shiftM;
-      double high = z[i] + shiftM;
-      least = Math.min(least, edgeGapM(face, sin, cos, low, r[i - 1], high, r[i]));
-      least = Math.min(least, edgeGapM(face, sin, cos, low, -r[i - 1], high, -r[i]));
+      double lastNearHeight = nearHeight;
+      double lastNearOut = nearOut;
+      double lastFarHeight = farHeight;
+      double lastFarOut = farOut;
+      s = z[i] + shiftM - pivotHeightM;
+      height = pivotHeightM + s * cos - pivotRadiusM * sin;
+      out = pivotRadiusM - pivotRadiusM * cos - s * sin;
+      nearHeight = height + r[i] * sin;
+      nearOut = out + r[i] * cos;
+      farHeight = height - r[i] * sin;
+      farOut = out - r[i] * cos;
+      least = Math.min(least, face.edgeGapM(lastNearHeight, lastNearOut, nearHeight, nearOut));
+      least = Math.min(least, face.edgeGapM(lastFarHeight, lastFarOut, farHeight, farOut));
     }
     return least;
-  }
-
-  private double edgeGapM(
-      Face face, double sin, double cos, double z0, double r0, double z1, double r1) {
-    double s0 = z0 - pivotHeightM;
-    double s1 = z1 - pivotHeightM;
-    double q0 = r0 - pivotRadiusM;
-    double q1 = r1 - pivotRadiusM;
-    return face.edgeGapM(
-        pivotHeightM + s0 * cos + q0 * sin,
-        pivotRadiusM + q0 * cos - s0 * sin,
-        pivotHeightM + s1 * cos + q1 * sin,
-        pivotRadiusM + q1 * cos - s1 * sin);
   }
 }

@@ -26,6 +26,10 @@ public final class RadialProfile {
    * @throws IllegalArgumentException if the points are too few, uneven in number or out of order
    */
   public static RadialProfile of(double[] zM, double[] radiusM) {
+    return checked(zM.clone(), radiusM.clone());
+  }
+
+  private static RadialProfile checked(double[] zM, double[] radiusM) {
     if (zM.length < 2 || zM.length != radiusM.length) {
       throw new IllegalArgumentException(
           "a profile takes two or more points, but has "
@@ -38,7 +42,7 @@ public final class RadialProfile {
       Require.within("zM", zM[i], i == 0 ? -Double.MAX_VALUE : zM[i - 1], Double.MAX_VALUE);
       Require.within("radiusM", radiusM[i], 0, Double.MAX_VALUE);
     }
-    return new RadialProfile(zM.clone(), radiusM.clone());
+    return new RadialProfile(zM, radiusM);
   }
 
   /**
@@ -83,8 +87,10 @@ public final class RadialProfile {
 
   /** Collects the points of one profile from below. */
   public static final class Builder {
-    private double[] z = new double[12];
-    private double[] r = new double[12];
+    private static final int USUAL_POINTS = 6;
+
+    private double[] z = new double[USUAL_POINTS];
+    private double[] r = new double[USUAL_POINTS];
     private int size;
 
     private Builder() {}
@@ -124,7 +130,7 @@ public final class RadialProfile {
      * @return the profile
      */
     public RadialProfile toProfile() {
-      return of(Arrays.copyOf(z, size), Arrays.copyOf(r, size));
+      return checked(Arrays.copyOf(z, size), Arrays.copyOf(r, size));
     }
   }
 }

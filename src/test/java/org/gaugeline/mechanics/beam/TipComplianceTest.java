@@ -68,6 +68,36 @@ class TipComplianceTest {
     }
   }
 
+  /** A bar that is pushed above its tip bends as one that ends there. */
+  @Test
+  void aForceAboveTheTipBendsWhatIsBelowItNotAtAll() {
+    SplittableRandom random = new SplittableRandom(11);
+    for (int i = 0; i < 200; i++) {
+      double length = random.nextDouble(0.01, 0.1);
+      double height = length * random.nextDouble(0, 0.95);
+      double d = random.nextDouble(0.003, 0.03);
+      ElasticJoint joint = new ElasticJoint(5e7, 1e4);
+      BeamSegment cone = BeamSegment.cone(0.03, 0.04, d, STEEL);
+      BeamChain whole = BeamChain.of(joint, cone, BeamSegment.cylinder(length, d, CARBIDE));
+      BeamChain cutOff =
+          BeamChain.of(joint, cone, BeamSegment.cylinder(length - height, d, CARBIDE));
+
+      double expected = TipCompliance.of(cutOff);
+
+      assertThat(TipCompliance.atHeight(whole, height))
+          .isCloseTo(expected, within(1e-12 * expected));
+    }
+  }
+
+  @Test
+  void aHeightBeyondTheLastCylinderIsRefused() {
+    BeamChain bar = BeamChain.of(BeamSegment.cylinder(0.05, 0.01, STEEL));
+    assertThatThrownBy(() -> TipCompliance.atHeight(bar, 0.05))
+        .hasMessageContaining("heightM is 0.05");
+    BeamChain cone = BeamChain.of(BeamSegment.cone(0.05, 0.02, 0.01, STEEL));
+    assertThatThrownBy(() -> TipCompliance.atHeight(cone, 0.01)).hasMessageContaining("cylinder");
+  }
+
   /** θ/M = Σ l/EI + Σ 1/k_θ, the textbook rotation of a bar under an end moment. */
   @Test
   void rotationUnderAnEndMoment() {
