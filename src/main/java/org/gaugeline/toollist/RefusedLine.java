@@ -1,6 +1,7 @@
 package org.gaugeline.toollist;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * A line that could not be weighed.
@@ -21,6 +22,7 @@ public record RefusedLine(
    * @param pointer JSON pointer into the line as completed by the list
    * @param code kebab code
    * @param detail value, bound and likely cause
+   * @param parameters the numbers and words of the detail, in the order of writing
    */
-  public record Fault(String pointer, String code, String detail) {}
+  public record Fault(String pointer, String code, String detail, Map<String, Object> parameters) {}
 }
