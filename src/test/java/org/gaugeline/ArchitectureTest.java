@@ -78,10 +78,12 @@ class ArchitectureTest {
           "org.eclipse.microprofile..",
           "org.jboss..");
 
+  private static final List<String> XML = List.of("javax.xml.stream..");
+
   private static final Map<String, List<List<String>>> LIBRARIES =
       Map.of(
           "tables", List.of(JACKSON),
-          "formats", List.of(JACKSON),
+          "formats", List.of(JACKSON, XML),
           "http", List.of(JACKSON, FRAMEWORK),
           "ops", List.of(JACKSON, FRAMEWORK));
 
