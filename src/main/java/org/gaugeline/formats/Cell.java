@@ -34,8 +34,8 @@ final class Cell {
     for (int at = 0; at < clean.length(); at++) {
       char c = clean.charAt(at);
       if (begins) {
-        int ink = ink(clean, at, at > 0);
-        if (isBeginning(clean, ink)) {
+        int ink = ink(clean, at);
+        if (isOneOf(at == 0 ? SIGNS + BREAKS : SIGNS, clean, ink)) {
           out.append(DEFUSED).append(clean, at, ink);
           at = ink;
           c = clean.charAt(at);
@@ -47,22 +47,22 @@ final class Cell {
     return out.toString();
   }
 
-  private static boolean isBeginning(String text, int at) {
-    return at < text.length() && (SIGNS + BREAKS).indexOf(text.charAt(at)) >= 0;
+  private static boolean isOneOf(String characters, String text, int at) {
+    return at < text.length() && characters.indexOf(text.charAt(at)) >= 0;
   }
 
-  /** Where neither blanks nor quotes stand any more, or the end. */
-  private static int ink(String text, int from, boolean pastBreaks) {
+  /** Where neither blanks nor quotes stand any more, or the end; breaks are not passed over. */
+  private static int ink(String text, int from) {
     int at = from;
-    while (at < text.length() && isPassedOver(text.charAt(at), pastBreaks)) {
+    while (at < text.length() && isPassedOver(text.charAt(at))) {
       at++;
     }
     return at;
   }
 
-  private static boolean isPassedOver(char c, boolean pastBreaks) {
+  private static boolean isPassedOver(char c) {
     if (BREAKS.indexOf(c) >= 0) {
-      return pastBreaks;
+      return false;
     }
     return Character.isWhitespace(c)
         || Character.isSpaceChar(c)
