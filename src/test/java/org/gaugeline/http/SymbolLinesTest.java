@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Objects;
 import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.ReferenceTables;
@@ -41,9 +42,11 @@ class SymbolLinesTest {
     for (ItemSymbol symbol : TABLE) {
       Schema at = line;
       for (String step : symbol.path().substring(1).split("/", -1)) {
-        at = step.equals("0") ? at.items() : at.properties().get(step);
-        assertThat(at).as(symbol.path()).isNotNull();
+        at =
+            Objects.requireNonNull(
+                step.equals("0") ? at.items() : at.properties().get(step), symbol.path());
       }
+      assertThat(at.kind()).as(symbol.path()).isNotEqualTo(Schema.Kind.OBJECT);
     }
   }
 
@@ -73,7 +76,7 @@ class SymbolLinesTest {
         "{'WT':1.4} | /assembly/components/0/massKg | 1.4",
         "{'RPMX':20000} | /tool/maxSpindleSpeedRpm | 20000",
         "{'LF':145} | /assembly/measured/gaugeLengthMm | 145",
-        "{'LF':145,'LPR':100} | /assembly/stickOutMm | 45",
+        "{'LF':145,'LPR':100} | /assembly/stickOutMm | 45.0",
         "{'tool':{'DC':12}} | /tool/diameterMm | 12",
         "{'tool':{'DC':12,'diameterMm':10}} | /tool/diameterMm | 10",
         "{'assembly':{'components':[{'ref':'x','LPR':90,'RPMX':9000}]}}"

@@ -32,7 +32,9 @@ class ToolListContractTest {
   private static final String CSV = "text/csv";
   private static final Path LISTS = Path.of("demo-data", "tool-lists");
 
-  @TestHTTPResource URI server;
+  @TestHTTPResource
+  @SuppressWarnings("NullAway.Init") // The framework fills it.
+  URI server;
 
   private static String demo(String file) {
     try {
@@ -230,8 +232,15 @@ class ToolListContractTest {
   @Test
   void answersBadLinesInTheirPlace() {
     String lines =
-        "{\"id\":\"a\"}\n{broken\n[1]\nnull\n{\"id\":7,\"tool\":{\"diameterMm\":1e999}}\n\u0000\n"
-            + "{\"id\":\"b\",\"id\":\"c\"}\n";
+        """
+        {"id":"a"}
+        {broken
+        [1]
+        null
+        {"id":7,"tool":{"diameterMm":1e999}}
+        \0
+        {"id":"b","id":"c"}
+        """;
     List<JsonNode> answers = ndjson(post(lines, NDJSON, NDJSON, "").asString());
     assertThat(answers).hasSize(8);
     for (int i = 0; i < 7; i++) {
