@@ -44,10 +44,23 @@ class ArchitectureTest {
           Map.entry("tables", List.of("reference", "assembly")),
           Map.entry("assessment", List.of("mechanics", "assembly", "job", "reference")),
           Map.entry("advice", List.of("assessment", "assembly", "job", "reference")),
-          Map.entry("wording", List.of("advice", "assessment", "job", "reference")),
+          Map.entry("toollist", List.of("advice", "assessment", "job", "reference")),
+          Map.entry("wording", List.of("toollist", "advice", "assessment", "job", "reference")),
+          Map.entry(
+              "formats",
+              List.of("wording", "toollist", "advice", "assessment", "job", "reference")),
           Map.entry(
               "http",
-              List.of("wording", "advice", "assessment", "assembly", "job", "tables", "reference")),
+              List.of(
+                  "formats",
+                  "wording",
+                  "toollist",
+                  "advice",
+                  "assessment",
+                  "assembly",
+                  "job",
+                  "tables",
+                  "reference")),
           Map.entry(
               "ops",
               List.of("http", "wording", "advice", "assembly", "job", "tables", "reference")));
@@ -65,9 +78,12 @@ class ArchitectureTest {
           "org.eclipse.microprofile..",
           "org.jboss..");
 
+  private static final List<String> XML = List.of("javax.xml.stream..");
+
   private static final Map<String, List<List<String>>> LIBRARIES =
       Map.of(
           "tables", List.of(JACKSON),
+          "formats", List.of(JACKSON, XML),
           "http", List.of(JACKSON, FRAMEWORK),
           "ops", List.of(JACKSON, FRAMEWORK));
 

@@ -79,6 +79,11 @@ public final class Assessor {
     return new Judged(context, appraisal, findings);
   }
 
+  /** How far a judged assembly may go, in each direction alone. */
+  public static Limits limits(Judged judged) {
+    return new LimitSolver(judged.context()).solve(judged.appraisal());
+  }
+
   /** Everything that is said of a judged assembly. */
   public Assessment assess(Intent intent, GivenAssembly given, Judged judged) {
     JobContext context = judged.context();

@@ -155,7 +155,7 @@ final class AssemblyWriter {
     json.endObject();
   }
 
-  private static void limits(JsonBytes json, Limits l) {
+  static void limits(JsonBytes json, Limits l) {
     json.object("limits");
     limit(json, "spindleSpeedRpm", l.spindleSpeedRadPerS(), UnitSuffix.RPM);
     limit(json, "torqueNm", l.torqueNm(), UnitSuffix.NM);

@@ -79,7 +79,7 @@ final class AssessmentWriter {
     return json.toByteArray();
   }
 
-  private void findings(JsonBytes json, List<Finding> findings, Job job) {
+  void findings(JsonBytes json, List<Finding> findings, Job job) {
     json.array("findings");
     for (Finding finding : findings) {
       Reason reason = finding.reason();

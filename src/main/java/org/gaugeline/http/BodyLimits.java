@@ -1,5 +1,6 @@
 package org.gaugeline.http;
 
+import io.quarkus.vertx.http.runtime.VertxHttpRecorder;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpServerRequest;
@@ -19,10 +20,16 @@ public class BodyLimits {
   private static final int LONGEST_NUMBER = 18;
   private static final int LONGEST_ADDRESS = 4096;
 
-  private final long maxBodyBytes;
+  private static final String TOOL_LISTS = "/v1/tool-list-checks";
 
-  BodyLimits(@ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
+  private final long maxBodyBytes;
+  private final long maxListBytes;
+
+  BodyLimits(
+      @ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes,
+      @ConfigProperty(name = "gaugeline.tool-lists.max-body-bytes") long maxListBytes) {
     this.maxBodyBytes = maxBodyBytes;
+    this.maxListBytes = maxListBytes;
   }
 
   void register(@Observes Filters filters) {
@@ -33,6 +40,10 @@ public class BodyLimits {
     HttpServerRequest request = context.request();
     Problem problem = refusal(request);
     if (problem == null) {
+      // What was not announced is counted by the server, which stops reading there.
+      context.put(
+          VertxHttpRecorder.MAX_REQUEST_SIZE_KEY,
+          request.path().equals(TOOL_LISTS) ? Long.MAX_VALUE : MOST_DISCARDED_BYTES);
       context.next();
       return;
     }
@@ -61,9 +72,17 @@ public class BodyLimits {
     if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
       return Problem.encoded();
     }
-    return isOver(request.getHeader("Content-Length"), maxBodyBytes)
-        ? Problem.tooLarge(maxBodyBytes)
-        : null;
+    long limit = limitBytes(request);
+    return isOver(request.getHeader("Content-Length"), limit) ? Problem.tooLarge(limit) : null;
+  }
+
+  /** Lists that are read line by line may be of any length. */
+  private long limitBytes(HttpServerRequest request) {
+    if (!request.path().equals(TOOL_LISTS)) {
+      return maxBodyBytes;
+    }
+    String type = request.getHeader("Content-Type");
+    return type != null && type.startsWith("application/json") ? maxListBytes : Long.MAX_VALUE;
   }
 
   /** The server has refused lengths that are not numbers before. */

@@ -18,6 +18,7 @@ import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.reference.Source;
 import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.toollist.ListCode;
 import org.gaugeline.wording.Words;
 import org.jspecify.annotations.Nullable;
 
@@ -75,8 +76,11 @@ public final class Catalogue {
     Map<String, FindingKind> byCode = new LinkedHashMap<>();
     for (Rule rule : Rules.ALL) {
       for (String code : rule.codes()) {
-        byCode.put(code, new FindingKind(code, rule, words.explained(code)));
+        byCode.put(code, FindingKind.of(rule, code, words));
       }
+    }
+    for (ListCode code : ListCode.values()) {
+      byCode.put(code.id(), FindingKind.of(code, words));
     }
     return Collections.unmodifiableMap(byCode);
   }

@@ -64,11 +64,11 @@ final class CatalogueWriters {
 
   static void finding(JsonBytes json, FindingKind f) {
     json.text("code", f.code());
-    json.text("criterion", f.rule().criterion().id());
-    json.texts("severities", f.rule().severities(f.code()).stream().map(Severity::id).toList());
+    json.text("criterion", f.criterion());
+    json.texts("severities", f.severities().stream().map(Severity::id).toList());
     json.text("meaning", f.explained().meaning());
     json.text("formula", f.explained().formula());
-    json.texts("sources", f.rule().sources());
+    json.texts("sources", f.sources());
     json.text("remedy", f.explained().remedy());
   }
 

@@ -10,4 +10,10 @@ import java.util.Map;
  * @param detail value, bound and likely cause
  * @param parameters the numbers and words of the detail, in the order of writing
  */
-record Fault(String pointer, String code, String detail, Map<String, Object> parameters) {}
+record Fault(String pointer, String code, String detail, Map<String, Object> parameters) {
+
+  /** The same fault where its body is a part of another. */
+  Fault below(String at) {
+    return new Fault(at + pointer, code, detail, parameters);
+  }
+}

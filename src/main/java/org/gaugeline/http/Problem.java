@@ -60,6 +60,17 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
             + " bytes. Send large stocks as a mounted file, or only the holders in question.");
   }
 
+  static Problem tooManyLines(int limit) {
+    return plain(
+        "too-many-lines",
+        "The list has more lines than this format takes",
+        413,
+        "A list in this format must not have more than "
+            + limit
+            + " lines. Send NDJSON or CSV and take NDJSON or CSV, which have no limit, or send"
+            + " parts.");
+  }
+
   static Problem addressTooLong(int limit) {
     return plain(
         "address-too-long",

@@ -16,7 +16,7 @@ final class ProblemWriter {
     return json.toByteArray();
   }
 
-  private static void write(Problem problem, JsonBytes json) {
+  static void write(Problem problem, JsonBytes json) {
     json.object();
     json.text("type", Problem.TYPE_PREFIX + problem.kind());
     json.text("title", problem.title());

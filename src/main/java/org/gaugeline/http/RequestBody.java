@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -96,37 +97,71 @@ final class RequestBody<W> {
   }
 
   private Problem explain(byte[] body) {
-    int textFault = TextScan.firstFault(body);
-    if (textFault >= 0) {
-      return textProblem(body, textFault);
-    }
     JsonNode tree;
     try {
-      tree = StrictJson.MAPPER.readTree(body);
-    } catch (JacksonException e) {
-      return syntaxProblem(e);
-    } catch (IOException e) {
-      return Problem.malformed("The body cannot be read.", Map.of());
-    }
-    if (tree.isMissingNode()) {
-      return Problem.malformed("The body is empty. Send an intent as JSON.", Map.of());
+      tree = tree(body);
+    } catch (ProblemException e) {
+      return e.problem();
     }
     List<Fault> faults = new ArrayList<>(FaultFinder.find(tree, schema));
     addWhatTheRestContradicts(tree, faults);
     return Problem.invalid(faults);
   }
 
-  private void addWhatTheRestContradicts(JsonNode tree, List<Fault> faults) {
-    if (!tree.isObject()) {
-      return;
+  /**
+   * Reads what was put together from several places.
+   *
+   * @param tree loses its faulty members
+   * @param faults what is known to be wrong already; the rest is added
+   * @throws ProblemException with all faults
+   */
+  W read(ObjectNode tree, List<Fault> faults) {
+    faults.addAll(FaultFinder.find(tree, schema));
+    W sound = bound(tree);
+    faults.addAll(rest.apply(sound));
+    if (faults.isEmpty()) {
+      return sound;
     }
-    W sound;
+    throw new ProblemException(Problem.invalid(faults));
+  }
+
+  private void addWhatTheRestContradicts(JsonNode tree, List<Fault> faults) {
+    if (tree.isObject()) {
+      faults.addAll(rest.apply(bound(tree)));
+    }
+  }
+
+  private W bound(JsonNode tree) {
     try {
-      sound = type.cast(reader.readValue(tree));
+      return type.cast(reader.readValue(tree));
     } catch (IOException e) {
       throw new IllegalStateException("what passed the schema does not bind", e);
     }
-    faults.addAll(rest.apply(sound));
+  }
+
+  /**
+   * A body as it stands, whatever it holds.
+   *
+   * @throws ProblemException where it is not I-JSON
+   */
+  static JsonNode tree(byte[] body) {
+    int textFault = TextScan.firstFault(body);
+    if (textFault >= 0) {
+      throw new ProblemException(textProblem(body, textFault));
+    }
+    JsonNode tree;
+    try {
+      tree = StrictJson.MAPPER.readTree(body);
+    } catch (JacksonException e) {
+      throw new ProblemException(syntaxProblem(e));
+    } catch (IOException e) {
+      throw new ProblemException(Problem.malformed("The body cannot be read.", Map.of()));
+    }
+    if (tree.isMissingNode()) {
+      throw new ProblemException(
+          Problem.malformed("The body is empty. Send an intent as JSON.", Map.of()));
+    }
+    return tree;
   }
 
   private static Problem textProblem(byte[] body, int at) {

@@ -13,8 +13,10 @@ import org.gaugeline.http.Assessments;
 import org.gaugeline.http.Catalogue;
 import org.gaugeline.http.RecommendationEngine;
 import org.gaugeline.http.Recommendations;
+import org.gaugeline.http.ToolListChecks;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
+import org.gaugeline.tables.SymbolTables;
 import org.gaugeline.wording.Words;
 
 /** Puts the parts together, once. */
@@ -56,9 +58,22 @@ public class Wiring {
 
   @Produces
   @Singleton
+  Assessor assessor(ReferenceData data, HolderCatalogue holders, Advisor advisor) {
+    return new Assessor(data, holders, advisor);
+  }
+
+  @Produces
+  @Singleton
   Assessments assessments(
-      Advisor advisor, Words words, ReferenceData data, HolderCatalogue holders) {
-    return new Assessments(new Assessor(data, holders, advisor), words, data, holders);
+      Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new Assessments(assessor, words, data, holders);
+  }
+
+  @Produces
+  @Singleton
+  ToolListChecks toolListChecks(
+      Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new ToolListChecks(assessor, words, data, holders, SymbolTables.load(data));
   }
 
   @Produces

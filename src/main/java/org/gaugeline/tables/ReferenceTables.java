@@ -45,7 +45,8 @@ public final class ReferenceTables {
           "projections.csv",
           "extensions.csv",
           "sleeves.csv",
-          "adapters.csv");
+          "adapters.csv",
+          SymbolTables.FILE);
 
   private static final int VERSION_DIGITS = 12;
 

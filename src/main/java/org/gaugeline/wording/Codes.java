@@ -1,9 +1,11 @@
 package org.gaugeline.wording;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.Rules;
+import org.gaugeline.toollist.ListCode;
 
 /** Every code that the engine speaks in. Each has a template; each template has a code. */
 public final class Codes {
@@ -209,6 +211,11 @@ public final class Codes {
   /** Codes of findings, in the order in which they are told. */
   public static List<String> findings() {
     return Rules.ALL.stream().flatMap(rule -> rule.codes().stream()).toList();
+  }
+
+  /** Codes of what only shows when all lines of a list are seen. */
+  public static List<String> listFindings() {
+    return Arrays.stream(ListCode.values()).map(ListCode::id).toList();
   }
 
   /** Findings that no reason words already. */

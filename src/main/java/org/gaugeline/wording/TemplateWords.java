@@ -11,6 +11,7 @@ import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
 import org.gaugeline.quantity.TextBytes;
+import org.gaugeline.toollist.ListFinding;
 import org.jspecify.annotations.Nullable;
 
 /** Words from the one template file. A code that it lacks is said as it is. */
@@ -89,6 +90,12 @@ public final class TemplateWords implements Words {
     } else {
       own.write(out, NumberFilling.of(finding.reason(), job));
     }
+  }
+
+  @Override
+  public void listFinding(TextBytes out, ListFinding finding) {
+    String code = finding.code().id();
+    say(out, sentences.lists().get(code), code, new CountFilling(finding));
   }
 
   @Override

@@ -40,6 +40,7 @@ final class Templates {
       Map<String, Sentence> assumptions,
       Map<String, Sentence> limits,
       Map<String, Sentence> findings,
+      Map<String, Sentence> lists,
       Map<String, Words.Explained> explained,
       Map<String, Sentence> changes,
       Sentence change,
@@ -113,6 +114,7 @@ final class Templates {
     Map<String, Sentence> assumptions = all("assumption.", Codes.ASSUMPTIONS);
     Map<String, Sentence> limits = all("limit.", Codes.limits());
     Map<String, Sentence> findings = all("finding.", Codes.findingsOnly());
+    Map<String, Sentence> lists = all("list.", Codes.listFindings());
     Map<String, Words.Explained> explained = explained();
     Map<String, Sentence> changes = all("change.", Codes.CHANGES);
     Sentence change = open.remove("change");
@@ -132,6 +134,7 @@ final class Templates {
         assumptions,
         limits,
         findings,
+        lists,
         explained,
         changes,
         change,
@@ -139,7 +142,8 @@ final class Templates {
   }
 
   private Map<String, Words.Explained> explained() {
-    List<String> codes = Codes.findings();
+    List<String> codes = new ArrayList<>(Codes.findings());
+    codes.addAll(Codes.listFindings());
     Map<String, Sentence> meanings = all(MEANING, codes);
     Map<String, Sentence> formulas = all(FORMULA, codes);
     Map<String, Sentence> remedies = all(REMEDY, codes);

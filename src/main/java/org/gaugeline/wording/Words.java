@@ -10,6 +10,7 @@ import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
 import org.gaugeline.quantity.TextBytes;
+import org.gaugeline.toollist.ListFinding;
 
 /** Appends codes and numbers in words, in the units of text that the job asks for. */
 public interface Words {
@@ -30,6 +31,9 @@ public interface Words {
 
   /** What is wrong, or worth knowing. */
   void finding(TextBytes out, Finding finding, Job job);
+
+  /** What is wrong with a list as a whole, or worth knowing. */
+  void listFinding(TextBytes out, ListFinding finding);
 
   /** What to do about a finding. */
   void remedy(TextBytes out, Finding finding);

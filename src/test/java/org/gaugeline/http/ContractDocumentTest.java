@@ -3,17 +3,21 @@ package org.gaugeline.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.smallrye.openapi.api.SmallRyeOpenAPI;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The document keeps to what generated clients can live with. */
 class ContractDocumentTest {
@@ -40,7 +44,14 @@ class ContractDocumentTest {
           "GivenAssembly",
           "GivenComponent",
           "Measured",
-          "MeasuredMode");
+          "MeasuredMode",
+          "ToolList",
+          "ListDefaults",
+          "ListLine",
+          "ListWorkpiece",
+          "ListOperation",
+          "ListTool",
+          "ListMachine");
 
   private final JsonNode document = ContractSchemas.DOCUMENT;
   private final JsonNode schemas = document.path("components").path("schemas");
@@ -121,7 +132,7 @@ class ContractDocumentTest {
         assertThat(operation.path("responses").has("default")).as(id).isFalse();
       }
     }
-    assertThat(ids).hasSize(16);
+    assertThat(ids).hasSize(17);
   }
 
   @Test
@@ -141,7 +152,10 @@ class ContractDocumentTest {
   void boundsEveryMemberOfARequest() {
     for (String name : REQUEST) {
       JsonNode schema = schemas.path(name);
-      assertThat(schema.path("additionalProperties").asText()).as(name).isEqualTo("false");
+      // A line may hold symbols of ISO 13399 beside its members.
+      assertThat(schema.path("additionalProperties").asText())
+          .as(name)
+          .isEqualTo(String.valueOf(name.equals("ListLine")));
       for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
         assertBounded(name + "." + property.getKey(), property.getValue());
       }
@@ -166,6 +180,40 @@ class ContractDocumentTest {
         assertThat(schema.getValue().findValues("enum")).as(schema.getKey()).isEmpty();
       }
     }
+  }
+
+  /** What one place says of a line is what an intent says, less what must be there. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Workpiece", "Operation", "Tool", "Machine"})
+  void describesTheMembersOfLinesAsThoseOfIntents(String name) {
+    ObjectNode asked = schemas.path(name).deepCopy();
+    ObjectNode listed = schemas.path("List" + name).deepCopy();
+    asked.remove(List.of("required", "description"));
+    listed.remove(List.of("required", "description"));
+    ((ObjectNode) listed.path("properties")).remove("pockets");
+    assertThat(listed).isEqualTo(asked);
+  }
+
+  @Test
+  void showsTheDemoListAsExample() throws IOException {
+    JsonNode example =
+        document.at(
+            "/paths/~1v1~1tool-list-checks/post/requestBody/content/application~1json/examples"
+                + "/pump-housing/value");
+    String file = Files.readString(Path.of("demo-data", "tool-lists", "pump-housing.json"));
+    assertThat(ContractSchemas.parse(example.toString())).isEqualTo(ContractSchemas.parse(file));
+  }
+
+  @Test
+  void tellsWhatEachSymbolStandsFor() throws IOException {
+    String description = document.at("/paths/~1v1~1tool-list-checks/post/description").asText();
+    Files.readAllLines(Path.of("src/main/resources/tables/iso-13399-symbols.csv")).stream()
+        .filter(line -> !line.startsWith("#") && !line.startsWith("symbol,"))
+        .map(line -> line.split(",", -1))
+        .forEach(
+            cells ->
+                assertThat(description)
+                    .contains("| `" + cells[0] + "` | " + cells[1] + " | `" + cells[2] + "` |"));
   }
 
   @Test
