@@ -40,10 +40,12 @@ public class BodyLimits {
     HttpServerRequest request = context.request();
     Problem problem = refusal(request);
     if (problem == null) {
-      // What was not announced is counted by the server, which stops reading there.
-      context.put(
-          VertxHttpRecorder.MAX_REQUEST_SIZE_KEY,
-          request.path().equals(TOOL_LISTS) ? Long.MAX_VALUE : MOST_DISCARDED_BYTES);
+      if (request.path().startsWith("/v1/")) {
+        // What was not announced is counted by the server, which stops reading there.
+        context.put(
+            VertxHttpRecorder.MAX_REQUEST_SIZE_KEY,
+            request.path().equals(TOOL_LISTS) ? Long.MAX_VALUE : MOST_DISCARDED_BYTES);
+      }
       context.next();
       return;
     }

@@ -1,7 +1,6 @@
 package org.gaugeline.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -73,13 +72,23 @@ class NothingSuitableTest {
     return SixDigits.round(value);
   }
 
+  /** A change that helps is nearly always found; one starved job needs two at once. */
+  @Test
+  void aChangeIsToldForNearlyAll() {
+    long without = starved().filter(s -> Bench.ask(s.intents()).wouldFitIf().isEmpty()).count();
+    assertThat(without).isLessThanOrEqualTo(1);
+  }
+
   @ParameterizedTest
   @MethodSource("starved")
   void whatIsToldHoldsWhenItIsAsked(Starved starved) {
     Recommendation answer = Bench.ask(starved.intents());
     assertThat(answer.assemblies()).as("%s", starved).isEmpty();
     Caution caution = nothingSuitable(answer);
-    assumeThat(answer.wouldFitIf()).as("a change of the cut that would do").isNotEmpty();
+    if (answer.wouldFitIf().isEmpty()) {
+      // No single change helps: then none is told, and the next test holds how often that is.
+      return;
+    }
     assertThat(WORDS.caution(caution, answer.job())).contains(caution.subject());
     assertThat(Bench.told(answer)).anyMatch(a -> a.id().equals(caution.subject()));
     for (Change change : answer.wouldFitIf()) {
