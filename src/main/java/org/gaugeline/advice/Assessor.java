@@ -46,7 +46,8 @@ public final class Assessor {
   }
 
   /** A given assembly weighed and looked at. */
-  public record Judged(JobContext context, Appraisal appraisal, List<Finding> findings) {
+  public record Judged(
+      JobContext context, Appraisal appraisal, Inspection inspection, List<Finding> findings) {
     public Verdict verdict() {
       return Verdict.of(findings);
     }
@@ -74,8 +75,8 @@ public final class Assessor {
             ? appraiser.appraise(body).assembly()
             : Appraiser.standing(context, built.body(), stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
-    List<Finding> findings = new Inspection(context, given, built, appraisal).findings();
-    return new Judged(context, appraisal, findings);
+    Inspection inspection = new Inspection(context, given, built, appraisal);
+    return new Judged(context, appraisal, inspection, inspection.findings());
   }
 
   /** Everything that is said of a judged assembly. */
@@ -89,6 +90,7 @@ public final class Assessor {
         context.demands(),
         verdict,
         judged.findings(),
+        judged.inspection().assumptions(),
         told(context, judged.appraisal()),
         verdict == Verdict.UNFIT ? would.changes() : List.of(),
         verdict == Verdict.UNFIT ? would.hopeless() : List.of());

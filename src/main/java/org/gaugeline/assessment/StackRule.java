@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.gaugeline.assembly.Seam;
 
-/** More joints than are wise, or an extension whose shank does not fit its holder. */
+/** More joints than are wise, or an extension or sleeve that does not fit its holder. */
 record StackRule() implements Rule {
+  private static final double SAME_M = 2e-5;
+
   @Override
   public List<String> codes() {
-    return List.of("stacking-depth", "extension-and-bore-differ");
+    return List.of("stacking-depth", "extension-and-bore-differ", "sleeve-and-bore-differ");
   }
 
   @Override
@@ -53,7 +55,20 @@ record StackRule() implements Rule {
                 clamped.host().boreM(),
                 Measure.LENGTH,
                 clamped.host().sourceKey(),
-                "/assembly/components"));
+                on.pointerOf(seam)));
+      }
+      if (seam instanceof Seam.Sleeved sleeved
+          && Math.abs(sleeved.outerDiameterM() - sleeved.hostBoreM()) > SAME_M) {
+        found.accept(
+            Inspection.finding(
+                "sleeve-and-bore-differ",
+                Severity.ERROR,
+                Criterion.GATE,
+                sleeved.outerDiameterM(),
+                sleeved.hostBoreM(),
+                Measure.LENGTH,
+                "sleeve-practice",
+                on.pointerOf(seam)));
       }
     }
   }

@@ -161,7 +161,16 @@ public final class Codes {
           "width-of-cutter",
           "turn-of-ramp",
           "cone-of-tool",
-          "usual-for-thread");
+          "usual-for-thread",
+          "usual-grip",
+          "end-before-it",
+          "bore-of-shank",
+          "generic-part",
+          "sum-of-profile",
+          "usual-for-bodies",
+          "from-profile",
+          "usual-for-such-a-part",
+          "shortest-that-clears");
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
