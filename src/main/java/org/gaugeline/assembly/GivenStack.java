@@ -262,6 +262,7 @@ public final class GivenStack {
       if (adapter == null) {
         fault(component.pointer(), "adapter-not-estimable", Map.of("interface", end().id()));
       } else {
+        mass(component, adapter.damper());
         adapters.add(adapter);
       }
     }
@@ -317,6 +318,7 @@ public final class GivenStack {
       }
       ColletSize collet = template.colletSize();
       HolderBody built = holders.merge(details, template, collet == null ? bore : template.boreM());
+      mass(component, built.damper());
       Applicable.check(component, Kind.HOLDER, built, estimates);
       estimates.holder(component, template, built, end);
       return built;
@@ -351,9 +353,19 @@ public final class GivenStack {
       }
       Applicable.check(component, Kind.HOLDER, holder, estimates);
       Double bore = details.boreM();
-      return holder.seams().isEmpty()
-          ? holders.merge(details, holder, bore == null ? holder.boreM() : bore)
-          : parts.noseOf(component, holder);
+      if (!holder.seams().isEmpty()) {
+        return parts.noseOf(component, holder);
+      }
+      HolderBody built = holders.merge(details, holder, bore == null ? holder.boreM() : bore);
+      mass(component, built.damper());
+      return built;
+    }
+
+    /** A tuned mass that was told of must have room. */
+    private void mass(GivenAssembly.Component component, @Nullable Damper damper) {
+      if (component.details().tested().damper() != null && damper == null) {
+        fault(component.pointer() + "/damper", "no-room-for-mass", Map.of());
+      }
     }
 
     private @Nullable HolderBody extended(GivenAssembly.Component component, HolderBody host) {

@@ -46,7 +46,11 @@ final class InlineBodies {
               Map.of("family", familyId, "interface", interfaceId, "boreM", boreM)));
       return Optional.empty();
     }
-    return Optional.of(merge(given, template, template.boreM()));
+    HolderBody built = merge(given, template, template.boreM());
+    if (!holdsMass(given, built)) {
+      faults.add(new IntentFault(pointer + "/damper", "no-room-for-mass", Map.of()));
+    }
+    return Optional.of(built);
   }
 
   /**
@@ -123,10 +127,15 @@ final class InlineBodies {
             body.throughCoolant(),
             body.price());
     double free = projectionM - inserted;
-    Damper damper = OwnDetails.damper(given, sections, free, data);
-    return damper == null
+    MassRoom room = given.tested().damper() == null ? null : MassRoom.in(sections, free, data);
+    return room == null || !MassRoom.holds(room, given)
         ? body
-        : body.damped(damper, OwnDetails.hollowed(sections, damper, free, data));
+        : body.damped(room.damper(given, room.usualKg()), room.hollowed(sections));
+  }
+
+  /** Whether the body has room for the tuned mass that was told of, if any was. */
+  static boolean holdsMass(InlineHolder given, HolderBody body) {
+    return given.tested().damper() == null || body.damper() != null;
   }
 
   /**

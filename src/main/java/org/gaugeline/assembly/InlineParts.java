@@ -91,28 +91,23 @@ final class InlineParts {
             OwnDetails.withFace(front, details, face),
             OwnDetails.dampingRatio(details),
             null);
-    Damper damper = damped ? damper(details, template, sections, length) : null;
+    MassRoom room = damped ? MassRoom.in(sections, length, data) : null;
+    Damper usual = template.damper();
+    Damper damper =
+        room == null || !MassRoom.holds(room, details)
+            ? null
+            : room.damper(details, usual == null ? room.usualKg() : usual.massKg());
     return new Adapter(
         refOf(component, template.ref()),
         template.spindleInterface(),
         coupling,
         orElse(details.faceContact(), template.faceContact()),
         length,
-        damper == null ? sections : OwnDetails.hollowed(sections, damper, length, data),
+        room == null || damper == null ? sections : room.hollowed(sections),
         damper,
         orElse(details.price(), template.price()),
         details.profile().isEmpty() ? template.sourceKey() : "given",
         partData(component, known));
-  }
-
-  private @Nullable Damper damper(
-      InlineHolder details, Adapter template, List<ProfileSection> sections, double lengthM) {
-    Damper usual = template.damper();
-    Damper own = OwnDetails.damper(details, sections, lengthM, data);
-    if (own != null || usual == null) {
-      return own == null ? OwnDetails.usualDamper(sections, lengthM, data) : own;
-    }
-    return new Damper(usual.atM() * lengthM / template.projectionM(), usual.massKg());
   }
 
   private static boolean orElse(@Nullable Boolean given, boolean otherwise) {

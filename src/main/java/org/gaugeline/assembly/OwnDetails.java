@@ -5,9 +5,7 @@ import java.util.List;
 import org.gaugeline.job.StockEntry.InlineHolder;
 import org.gaugeline.job.StockEntry.Section;
 import org.gaugeline.job.StockEntry.Tested;
-import org.gaugeline.job.StockEntry.TunedMass;
 import org.gaugeline.reference.ReferenceData;
-import org.gaugeline.reference.Solid;
 import org.jspecify.annotations.Nullable;
 
 /** What is told of a component, in the records of bodies. */
@@ -121,80 +119,5 @@ final class OwnDetails {
                     s.boreM(),
                     s.solidId()))
         .toList();
-  }
-
-  /**
-   * A tuned mass in the middle of the free length of a body; null where nothing is told of one, or
-   * where it has no room.
-   *
-   * @param freeM length from the gauge plane in which no shank stands
-   */
-  static @Nullable Damper damper(
-      InlineHolder given, List<ProfileSection> sections, double freeM, ReferenceData data) {
-    TunedMass told = given.tested().damper();
-    Damper usual = told == null ? null : usualDamper(sections, freeM, data);
-    return told == null || usual == null
-        ? null
-        : new Damper(usual.atM(), orElse(told.massKg(), usual.massKg()));
-  }
-
-  /** A tuned mass as usual bars have it: heavy metal that fills a share of length and diameter. */
-  static @Nullable Damper usualDamper(
-      List<ProfileSection> sections, double freeM, ReferenceData data) {
-    double share = data.practice("damperLengthShare");
-    double at = freeM * (1 - share);
-    ProfileSection around = at(sections, at);
-    Solid heavy = data.solids().get("heavy-metal");
-    if (around == null || heavy == null) {
-      return null;
-    }
-    double diameter = hollowM(around, data);
-    double volume = Math.PI / 4 * diameter * diameter * freeM * share;
-    return new Damper(at, heavy.densityKgPerM3() * volume);
-  }
-
-  /** The profile with a hollow for the mass. */
-  static List<ProfileSection> hollowed(
-      List<ProfileSection> sections, Damper damper, double freeM, ReferenceData data) {
-    double half = freeM * data.practice("damperLengthShare") / 2;
-    List<ProfileSection> hollowed = new ArrayList<>();
-    double from = 0;
-    for (ProfileSection section : sections) {
-      double start = Math.max(0, damper.atM() - half - from);
-      double end = Math.min(section.lengthM(), damper.atM() + half - from);
-      boolean holds = damper.atM() >= from && damper.atM() < from + section.lengthM();
-      if (!holds) {
-        hollowed.add(section);
-      } else {
-        addPiece(hollowed, section, 0, start, section.boreM());
-        addPiece(hollowed, section, start, end, hollowM(section, data));
-        addPiece(hollowed, section, end, section.lengthM(), section.boreM());
-      }
-      from += section.lengthM();
-    }
-    return List.copyOf(hollowed);
-  }
-
-  private static void addPiece(
-      List<ProfileSection> pieces, ProfileSection section, double from, double to, double boreM) {
-    if (to - from > 1e-6) {
-      pieces.add(section.piece(from, to - from, boreM));
-    }
-  }
-
-  private static double hollowM(ProfileSection section, ReferenceData data) {
-    double thinnest = Math.min(section.startDiameterM(), section.endDiameterM());
-    return Math.max(section.boreM(), data.practice("damperDiameterShare") * thinnest);
-  }
-
-  private static @Nullable ProfileSection at(List<ProfileSection> sections, double atM) {
-    double from = 0;
-    for (ProfileSection section : sections) {
-      if (atM >= from && atM < from + section.lengthM()) {
-        return section;
-      }
-      from += section.lengthM();
-    }
-    return null;
   }
 }

@@ -213,7 +213,7 @@ record GripCapacity(
     Models models = context.models;
     ColletSize size = holder.colletSize();
     if (size == null) {
-      throw new IllegalArgumentException("collet holder " + holder.ref() + " names no collet size");
+      return none(holder); // a sleeve in the place of the collet: a rule tells it
     }
     double given = holder.ratings().nutTorqueNm();
     Quantiles torque =

@@ -3,6 +3,7 @@ package org.gaugeline.assessment;
 import java.util.List;
 import java.util.function.Consumer;
 import org.gaugeline.assembly.Seam;
+import org.gaugeline.reference.GripModel;
 
 /** More joints than are wise, or an extension or sleeve that does not fit its holder. */
 record StackRule() implements Rule {
@@ -10,7 +11,11 @@ record StackRule() implements Rule {
 
   @Override
   public List<String> codes() {
-    return List.of("stacking-depth", "extension-and-bore-differ", "sleeve-and-bore-differ");
+    return List.of(
+        "stacking-depth",
+        "extension-and-bore-differ",
+        "sleeve-and-bore-differ",
+        "sleeve-not-gripped");
   }
 
   @Override
@@ -55,6 +60,16 @@ record StackRule() implements Rule {
                 clamped.host().boreM(),
                 Measure.LENGTH,
                 clamped.host().sourceKey(),
+                on.pointerOf(seam)));
+      }
+      if (seam instanceof Seam.Sleeved && on.holder().family().gripModel() != GripModel.PRESSURE) {
+        found.accept(
+            Inspection.finding(
+                "sleeve-not-gripped",
+                Severity.ERROR,
+                Criterion.GATE,
+                on.holder().family().id(),
+                "sleeve-practice",
                 on.pointerOf(seam)));
       }
       if (seam instanceof Seam.Sleeved sleeved

@@ -49,6 +49,9 @@ final class IntentFaultWords {
           "This reference is not in the catalogue ("
               + known
               + "). The catalogue lists what is known.";
+      case "no-room-for-mass" ->
+          "The tuned mass has no room in this body: it is too heavy, or the body too short or too"
+              + " thin. Maybe grams and kilograms were mixed, or a part of profile is missing.";
       case "adapter-not-estimable" ->
           "Too little is said of this adapter to estimate the rest ("
               + known

@@ -179,7 +179,9 @@ public final class Codes {
           "/tool/shank/diameterMm",
           "/shop/shrinkUnit",
           "/shop/stockOnly",
-          "/shop/excludedFamilies");
+          "/shop/excludedFamilies",
+          "/assembly/components/ref",
+          "/assembly/components/family");
 
   private static final List<String> LIMITS_ONLY =
       List.of(

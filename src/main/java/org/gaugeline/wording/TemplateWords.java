@@ -64,7 +64,7 @@ public final class TemplateWords implements Words {
 
   @Override
   public void change(TextBytes out, Change change, Job job) {
-    Sentence own = sentences.changes().get(change.pointer());
+    Sentence own = sentences.changes().get(withoutIndex(change.pointer()));
     (own == null ? sentences.change() : own)
         .write(out, new MemberFilling(job, member(change.pointer()), change.to(), change.from()));
   }

@@ -144,6 +144,10 @@ public class RulesTest {
             Scene.of(MILL, HYDRAULIC.ref(), extension(20)),
             Scene.of(MILL, HYDRAULIC.ref(), extension(16))),
         rise(
+            "sleeve-not-gripped",
+            Scene.of(MILL, HYDRAULIC.ref(), sleeve(20)),
+            Scene.of(MILL, COLLET.ref(), sleeve(20))),
+        rise(
             "sleeve-and-bore-differ",
             Scene.of(MILL, HYDRAULIC.ref(), sleeve(20)),
             Scene.of(MILL, HYDRAULIC.ref(), sleeve(32))),

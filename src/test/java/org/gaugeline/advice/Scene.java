@@ -145,7 +145,7 @@ public record Scene(Intents intents, GivenAssembly given) {
     }
   }
 
-  Assessment assessed() {
+  public Assessment assessed() {
     return ASSESSOR.assess(intents.intent(), given, judged());
   }
 }

@@ -11,6 +11,7 @@ import org.gaugeline.advice.Intents;
 import org.gaugeline.advice.RankedAssembly;
 import org.gaugeline.advice.Recommendation;
 import org.gaugeline.advice.Scene;
+import org.gaugeline.advice.WouldFitTest;
 import org.gaugeline.assembly.Role;
 import org.gaugeline.assessment.Limit;
 import org.gaugeline.job.Assumption;
@@ -39,6 +40,12 @@ class EmittedCodesTest {
     }
     assertThat(answered).as("seed %d: jobs computed", SEED).isGreaterThan(ROUNDS / 4);
     ownStacks().forEach(EmittedCodesTest::collect);
+    for (int i = 0; i < 40; i++) {
+      WouldFitTest.scene(i).assessed().wouldFitIf().stream()
+          .map(change -> change.pointer().replaceAll("components/\\d+/", "components/"))
+          .filter(Codes.CHANGES::contains)
+          .forEach(CHANGES::add);
+    }
   }
 
   /** Stacks in the caller's own words, of which next to nothing is said. */
