@@ -260,7 +260,11 @@ public final class GivenStack {
     private void adapter(GivenAssembly.Component component, int index) {
       Adapter adapter = parts.adapter(component, end(), next(index), job, estimates);
       if (adapter == null) {
-        fault(component.pointer(), "adapter-not-estimable", Map.of("interface", end().id()));
+        String said = component.details().interfaceId();
+        fault(
+            component.pointer(),
+            "adapter-not-estimable",
+            Map.of("interface", said == null ? end().id() : said));
       } else {
         mass(component, adapter.damper());
         adapters.add(adapter);
@@ -319,6 +323,7 @@ public final class GivenStack {
       ColletSize collet = template.colletSize();
       HolderBody built = holders.merge(details, template, collet == null ? bore : template.boreM());
       mass(component, built.damper());
+      InlineBodies.thinNose(built, component.pointer(), faults);
       Applicable.check(component, Kind.HOLDER, built, estimates);
       estimates.holder(component, template, built, end);
       return built;
@@ -358,6 +363,7 @@ public final class GivenStack {
       }
       HolderBody built = holders.merge(details, holder, bore == null ? holder.boreM() : bore);
       mass(component, built.damper());
+      InlineBodies.thinNose(built, component.pointer(), faults);
       return built;
     }
 
@@ -378,7 +384,9 @@ public final class GivenStack {
             Map.of("family", family == null ? "" : family.id()));
         return host;
       }
-      return Composer.extend(host, extension);
+      HolderBody built = Composer.extend(host, extension);
+      InlineBodies.thinNose(built, component.pointer(), faults);
+      return built;
     }
   }
 }

@@ -50,6 +50,7 @@ final class InlineBodies {
     if (!holdsMass(given, built)) {
       faults.add(new IntentFault(pointer + "/damper", "no-room-for-mass", Map.of()));
     }
+    thinNose(built, pointer, faults);
     return Optional.of(built);
   }
 
@@ -131,6 +132,19 @@ final class InlineBodies {
     return room == null || !MassRoom.holds(room, given)
         ? body
         : body.damped(room.damper(given, room.usualKg()), room.hollowed(sections));
+  }
+
+  /** A bore without a wall around it holds nothing; a collet or a pilot needs none. */
+  static void thinNose(HolderBody body, String pointer, List<IntentFault> faults) {
+    double nose = body.sections().get(body.sections().size() - 1).endDiameterM();
+    boolean bored = body.colletSize() == null && !seatsCutter(body);
+    if (bored && nose <= body.boreM()) {
+      faults.add(
+          new IntentFault(
+              pointer + "/profile",
+              "nose-thinner-than-bore",
+              Map.of("noseDiameterM", nose, "boreM", body.boreM())));
+    }
   }
 
   /** Whether the body has room for the tuned mass that was told of, if any was. */

@@ -49,14 +49,18 @@ final class IntentFaultWords {
           "This reference is not in the catalogue ("
               + known
               + "). The catalogue lists what is known.";
+      case "nose-thinner-than-bore" ->
+          "The front of profile is not thicker than the bore in it ("
+              + known
+              + "). Maybe boreMm is missing, or radius and diameter were mixed.";
       case "no-room-for-mass" ->
           "The tuned mass has no room in this body: it is too heavy, or the body too short or too"
               + " thin. Maybe grams and kilograms were mixed, or a part of profile is missing.";
       case "adapter-not-estimable" ->
           "Too little is said of this adapter to estimate the rest ("
               + known
-              + "): no generic one has that spindle end. Give interface here, and the interface of"
-              + " the holder behind it.";
+              + "): no generic one has that spindle end. Give the interface of the holder behind it,"
+              + " which says what the adapter offers in front.";
       default ->
           "Too little is said of this holder to estimate the rest ("
               + known

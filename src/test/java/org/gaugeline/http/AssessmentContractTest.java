@@ -82,6 +82,10 @@ class AssessmentContractTest {
             + " | /assembly/components/0/faceDiameterMm | contradiction",
         "{'components':[{'role':'damped-body','massKg':1,'damper':{'massKg':2}}]}"
             + " | /assembly/components/0/damper/massKg | contradiction",
+        "{'components':[{'family':'shrink-fit','profile':[{'lengthMm':70,'diameterMm':9}]}]}"
+            + " | /assembly/components/0/profile | nose-thinner-than-bore",
+        "{'components':[{'family':'shrink-fit','damper':{'massKg':90}}]}"
+            + " | /assembly/components/0/damper | no-room-for-mass",
         "{'components':[{'family':'hydraulic','material':'rubber'}]}"
             + " | /assembly/components/0/material | unknown-solid",
         "{'components':[{'family':'hydraulic'},{'role':'holder','family':'hydraulic'}]}"
