@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.Candidate;
+import org.gaugeline.assembly.Extension;
 import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.GivenStack;
 import org.gaugeline.assembly.HolderBody;
@@ -33,6 +34,8 @@ import org.gaugeline.reference.ReferenceData;
  * one assembly as any other, look at it by every rule, and find what would make it fit.
  */
 public final class Assessor {
+  private final ReferenceData data;
+  private final HolderCatalogue catalogue;
   private final Completion completion;
   private final GivenStack stacks;
   private final Models models;
@@ -40,6 +43,8 @@ public final class Assessor {
   private final Map<String, Body> bodies = new ConcurrentHashMap<>();
 
   public Assessor(ReferenceData data, HolderCatalogue catalogue, Advisor advisor) {
+    this.data = data;
+    this.catalogue = catalogue;
     this.completion = new Completion(data, MaterialIndex.of(data.materials().values()));
     this.stacks = new GivenStack(data, catalogue);
     this.models = new Models(data);
@@ -47,7 +52,8 @@ public final class Assessor {
   }
 
   /** A given assembly weighed and looked at. */
-  public record Judged(JobContext context, Appraisal appraisal, List<Finding> findings) {
+  public record Judged(
+      JobContext context, Appraisal appraisal, Inspection inspection, List<Finding> findings) {
     public Verdict verdict() {
       return Verdict.of(findings);
     }
@@ -75,8 +81,8 @@ public final class Assessor {
             ? appraiser.appraise(body).assembly()
             : Appraiser.standing(context, built.body(), stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
-    List<Finding> findings = new Inspection(context, given, built, appraisal).findings();
-    return new Judged(context, appraisal, findings);
+    Inspection inspection = new Inspection(context, given, built, appraisal);
+    return new Judged(context, appraisal, inspection, inspection.findings());
   }
 
   /** How far a judged assembly may go, in each direction alone. */
@@ -95,6 +101,7 @@ public final class Assessor {
         context.demands(),
         verdict,
         judged.findings(),
+        judged.inspection().assumptions(),
         told(context, judged.appraisal()),
         verdict == Verdict.UNFIT ? would.changes() : List.of(),
         verdict == Verdict.UNFIT ? would.hopeless() : List.of());
@@ -120,6 +127,27 @@ public final class Assessor {
         weighed.economics(),
         Reasons.of(appraisal),
         AssemblyCautions.of(context, appraisal));
+  }
+
+  /** Every way of holding, in the order of the table. */
+  List<String> families() {
+    return List.copyOf(data.families().keySet());
+  }
+
+  /** References of what may stand in the place of a component and takes the shank. */
+  List<String> inPlaceOf(GivenStack.Placed placed, Job job) {
+    HolderBody now = placed.body();
+    if (now == null) {
+      return List.of();
+    }
+    double shank = job.tool().shankDiameterM();
+    if (placed.kind() == GivenStack.Kind.EXTENSION) {
+      return catalogue.attachments().extensions().stream().map(Extension::ref).toList();
+    }
+    return catalogue.byInterface().getOrDefault(now.spindleInterface().id(), List.of()).stream()
+        .filter(holder -> holder.takes(shank))
+        .map(HolderBody::ref)
+        .toList();
   }
 
   private Body body(HolderBody holder) {

@@ -1,17 +1,19 @@
 package org.gaugeline.advice;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.GivenAssembly;
+import org.gaugeline.assembly.GivenStack;
+import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.OperationCompletion;
-import org.gaugeline.job.StockEntry;
 import org.gaugeline.quantity.SixDigits;
 import org.gaugeline.quantity.UnitSuffix;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The smallest single change of each member after which no error is left, found by asking again:
@@ -28,6 +30,7 @@ final class WouldFit {
   private final GivenAssembly given;
   private final Job job;
   private final double stickOutM;
+  private final List<GivenStack.Placed> placed;
   private final List<Recommendation.Change> changes = new ArrayList<>();
   private final List<String> hopeless = new ArrayList<>();
   private boolean solved;
@@ -44,6 +47,7 @@ final class WouldFit {
     this.given = given;
     this.job = judged.context().job();
     this.stickOutM = judged.appraisal().assembly().stickOutM();
+    this.placed = judged.inspection().built().placed();
   }
 
   List<Recommendation.Change> changes() {
@@ -202,27 +206,52 @@ final class WouldFit {
     return unit.toSi(rounded);
   }
 
-  /** Another way to hold the tool, said in the words of the component that holds it now. */
+  /**
+   * Another way to hold the tool, said in the words of the component that holds it now: those that
+   * suit the job best are tried first, then every other one that goes in its place.
+   */
   private void family() {
-    int index = holderIndex();
-    if (index < 0) {
-      return;
-    }
+    GivenStack.Placed holding = holding();
+    int index = indexOf(holding);
     GivenAssembly.Component now = given.components().get(index);
-    String from = now.ref() == null ? now.details().family() : now.ref();
+    boolean byRef = now.ref() != null;
+    String from = byRef ? now.ref() : now.details().family();
+    String pointer = now.pointer() + (byRef ? "/ref" : "/family");
+    Set<String> others = new LinkedHashSet<>();
     for (RankedAssembly other : advisor.recommend(intent).assemblies()) {
-      String ref = other.assembly().holder().ref();
-      String family = other.assembly().holder().family().id();
-      boolean single = other.assembly().holder().seams().isEmpty();
-      boolean byRef = now.ref() != null;
-      String to = byRef ? ref : family;
-      if (single && !to.equals(from) && fits(intent, given.with(index, changed(now, to, byRef)))) {
-        String member = byRef ? "/ref" : "/family";
-        changes.add(new Recommendation.Change(now.pointer() + member, from, to));
+      HolderBody holder = other.assembly().holder();
+      if (holder.seams().isEmpty()) {
+        others.add(byRef ? holder.ref() : holder.family().id());
+      }
+    }
+    others.addAll(byRef ? assessor.inPlaceOf(holding, job) : assessor.families());
+    for (String to : others) {
+      if (!to.equals(from) && fits(intent, given.with(index, changed(now, to, byRef)))) {
+        changes.add(new Recommendation.Change(pointer, from, to));
         return;
       }
     }
-    hopeless.add(now.pointer() + (now.ref() == null ? "/family" : "/ref"));
+    hopeless.add(pointer);
+  }
+
+  /** The foremost component that grips by itself; a sleeve only passes on. */
+  private GivenStack.Placed holding() {
+    GivenStack.Placed found = placed.get(0);
+    for (GivenStack.Placed one : placed) {
+      boolean grips =
+          one.kind() == GivenStack.Kind.HOLDER || one.kind() == GivenStack.Kind.EXTENSION;
+      found = grips ? one : found;
+    }
+    return found;
+  }
+
+  private int indexOf(GivenStack.Placed one) {
+    for (int i = 0; i < given.components().size(); i++) {
+      if (given.components().get(i).pointer().equals(one.pointer())) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("no component stands at " + one.pointer());
   }
 
   private static GivenAssembly.Component changed(
@@ -231,23 +260,5 @@ final class WouldFit {
         ? new GivenAssembly.Component(now.pointer(), now.role(), to, now.details())
         : new GivenAssembly.Component(
             now.pointer(), now.role(), null, now.details().withFamily(to));
-  }
-
-  /** The one component that is a holder; −1 where a stack has more than one. */
-  private int holderIndex() {
-    @Nullable Integer found = null;
-    for (int i = 0; i < given.components().size(); i++) {
-      GivenAssembly.Component component = given.components().get(i);
-      StockEntry.InlineHolder details = component.details();
-      boolean collet =
-          component.role() != null && component.ref() == null && details.family() == null;
-      if (!collet) {
-        if (found != null) {
-          return -1;
-        }
-        found = i;
-      }
-    }
-    return found == null ? -1 : found;
   }
 }

@@ -34,7 +34,7 @@ public final class Candidates {
   public Candidates(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.catalogue = catalogue;
-    this.inlineBodies = new InlineBodies(catalogue);
+    this.inlineBodies = new InlineBodies(data, catalogue);
     this.composer = new Composer(catalogue);
     catalogue
         .byInterface()

@@ -196,12 +196,15 @@ final class Composer {
     List<ProfileSection> sections = new ArrayList<>(host.sections());
     sections.addAll(extension.sections());
     List<Seam> seams = new ArrayList<>(host.seams());
-    seams.add(new Seam.Clamped(host.projectionM(), host, extension.shankDiameterM(), insertion));
+    PartData data = extension.data();
+    seams.add(
+        new Seam.Clamped(
+            host.projectionM(), host, extension.shankDiameterM(), insertion, data.known().rear()));
     List<Part> parts = new ArrayList<>(host.components());
     parts.add(Part.of(extension));
     return new HolderBody(
         host.ref() + "+" + extension.ref(),
-        host.origin(),
+        originOf(host, data),
         extension.family(),
         host.spindleInterface(),
         host.faceContact(),
@@ -211,24 +214,37 @@ final class Composer {
         List.copyOf(sections),
         extension.minInsertionM(),
         extension.maxInsertionM(),
-        Ratings.NONE,
+        data.ratings().ofNose(),
         host.price() + extension.price(),
-        host.throughCoolant(),
+        host.throughCoolant() && data.throughCoolant(),
         extension.sourceKey(),
         List.copyOf(parts),
         List.copyOf(seams),
-        host.damper());
+        host.damper(),
+        data.known().behind(host.known()));
+  }
+
+  private static HolderBody.Origin originOf(HolderBody body, PartData data) {
+    return data.own() ? HolderBody.Origin.REQUEST : body.origin();
   }
 
   static HolderBody sleeve(HolderBody host, Sleeve sleeve) {
     List<Seam> seams = new ArrayList<>(host.seams());
-    seams.add(new Seam.Sleeved(host.projectionM(), sleeve.tirM(), sleeve.gripShare()));
+    PartData data = sleeve.data();
+    seams.add(
+        new Seam.Sleeved(
+            host.projectionM(),
+            sleeve.tirM(),
+            sleeve.gripShare(),
+            sleeve.outerDiameterM(),
+            host.boreM(),
+            data.ratings().maxSpeedRadPerS()));
     List<Part> parts = new ArrayList<>(host.components());
     parts.add(Part.of(sleeve));
     double deepest = Math.min(host.maxInsertionM(), sleeve.lengthM());
     return new HolderBody(
         host.ref() + "+" + sleeve.ref(),
-        host.origin(),
+        originOf(host, data),
         host.family(),
         host.spindleInterface(),
         host.faceContact(),
@@ -240,25 +256,33 @@ final class Composer {
         deepest,
         host.ratings(),
         host.price() + sleeve.price(),
-        host.throughCoolant(),
+        host.throughCoolant() && data.throughCoolant(),
         sleeve.sourceKey(),
         List.copyOf(parts),
         List.copyOf(seams),
-        host.damper());
+        host.damper(),
+        host.known().withFront(data.known().rear().orElse(host.known().front())));
   }
 
   static HolderBody adapt(Adapter adapter, HolderBody head) {
     List<ProfileSection> sections = new ArrayList<>(adapter.sections());
     sections.addAll(head.sections());
     List<Seam> seams = new ArrayList<>();
-    seams.add(new Seam.Coupled(adapter.projectionM(), adapter.coupling()));
+    PartData data = adapter.data();
+    seams.add(
+        new Seam.Coupled(
+            adapter.projectionM(),
+            adapter.coupling(),
+            head.spindleInterface(),
+            data.ratings().maxSpeedRadPerS(),
+            head.known().rear().against(data.known().front())));
     head.seams().forEach(seam -> seams.add(seam.shifted(adapter.projectionM())));
     List<Part> parts = new ArrayList<>();
     parts.add(Part.of(adapter));
     parts.addAll(head.components());
     return new HolderBody(
         adapter.ref() + "+" + head.ref(),
-        head.origin(),
+        originOf(head, data),
         head.family(),
         adapter.spindleInterface(),
         adapter.faceContact(),
@@ -270,10 +294,13 @@ final class Composer {
         head.maxInsertionM(),
         head.ratings().ofNose(),
         adapter.price() + head.price(),
-        head.throughCoolant(),
+        head.throughCoolant() && data.throughCoolant(),
         adapter.sourceKey(),
         List.copyOf(parts),
         List.copyOf(seams),
-        adapter.damper());
+        adapter.damper() == null
+            ? Damper.shifted(head.damper(), adapter.projectionM())
+            : adapter.damper(),
+        head.known().behind(data.known()));
   }
 }

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param maxInsertionM deepest that the tool goes
  * @param price guide price
  * @param sourceKey source of the description
+ * @param data what is told of it beyond that
  */
 public record Extension(
     String ref,
@@ -33,4 +34,5 @@ public record Extension(
     double minInsertionM,
     double maxInsertionM,
     double price,
-    String sourceKey) {}
+    String sourceKey,
+    PartData data) {}

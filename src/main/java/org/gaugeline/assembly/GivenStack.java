@@ -3,13 +3,16 @@ package org.gaugeline.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.gaugeline.job.Assumption;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
-import org.gaugeline.job.StockEntry;
+import org.gaugeline.job.StockEntry.InlineHolder;
 import org.gaugeline.reference.ClampingFamily;
-import org.gaugeline.reference.GripModel;
+import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.SpindleInterface;
+import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,21 +23,74 @@ public final class GivenStack {
   private final ReferenceData data;
   private final HolderCatalogue catalogue;
   private final Composer composer;
+  private final InlineBodies holders;
+  private final InlineParts parts;
 
   public GivenStack(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
     this.catalogue = catalogue;
     this.composer = new Composer(catalogue);
+    this.holders = new InlineBodies(data, catalogue);
+    this.parts = new InlineParts(data, catalogue, holders);
   }
 
   /**
    * What was built.
    *
    * @param body the whole stack
-   * @param grippingIndex component whose bore holds the tool
+   * @param placed the components, in the order in which they were given
    * @param misplaced what was given and has no place there
+   * @param assumptions what was left out of components and how it was filled
    */
-  public record Built(HolderBody body, int grippingIndex, List<Misplaced> misplaced) {}
+  public record Built(
+      HolderBody body,
+      List<Placed> placed,
+      List<Misplaced> misplaced,
+      List<Assumption> assumptions) {
+
+    /** The component whose bore holds the tool. */
+    public Placed gripping() {
+      Placed last = placed.get(0);
+      for (Placed one : placed) {
+        last = one.kind().grips() ? one : last;
+      }
+      return last;
+    }
+  }
+
+  /** What a component is in a stack. */
+  public enum Kind {
+    ADAPTER,
+    HOLDER,
+    EXTENSION,
+    SLEEVE,
+    COLLET;
+
+    boolean grips() {
+      return switch (this) {
+        case HOLDER, EXTENSION, SLEEVE -> true;
+        case ADAPTER, COLLET -> false;
+      };
+    }
+  }
+
+  /**
+   * A component in its place.
+   *
+   * @param pointer where in the request it stands
+   * @param kind what it is
+   * @param own whether it is described in the caller's own words alone
+   * @param throughCoolant whether coolant passes
+   * @param body what stands on the spindle up to it, adapters apart; null for adapters
+   * @param details what was said of it
+   */
+  public record Placed(
+      String pointer,
+      Kind kind,
+      boolean own,
+      boolean throughCoolant,
+      @Nullable HolderBody body,
+      InlineHolder details) {}
 
   /**
    * Something that was given and does not apply.
@@ -47,262 +103,290 @@ public final class GivenStack {
   /**
    * Builds a stack.
    *
-   * @throws IntentFaultException where a reference is unknown or nothing holds a tool
+   * @throws IntentFaultException where a reference is unknown, nothing holds a tool, or parts stand
+   *     in an order in which nobody can put them together
    */
   public Built build(Job job, GivenAssembly given) {
-    return new Building(job).of(given);
+    return new Building(job, given.components()).whole();
   }
 
   /** One stack in the making. */
   private final class Building {
     private final Job job;
+    private final List<GivenAssembly.Component> components;
     private final List<IntentFault> faults = new ArrayList<>();
-    private final List<Misplaced> misplaced = new ArrayList<>();
-    private @Nullable Adapter adapter;
+    private final Estimates estimates = new Estimates();
+    private final List<Placed> placed = new ArrayList<>();
+    private final List<Adapter> adapters = new ArrayList<>();
     private @Nullable HolderBody body;
-    private int gripping;
 
-    Building(Job job) {
+    Building(Job job, List<GivenAssembly.Component> components) {
       this.job = job;
+      this.components = components;
     }
 
-    Built of(GivenAssembly given) {
-      for (int i = 0; i < given.components().size(); i++) {
-        add(given.components().get(i), i);
+    Built whole() {
+      for (int i = 0; i < components.size(); i++) {
+        add(components.get(i), i);
       }
-      HolderBody whole = body;
-      if (whole == null && faults.isEmpty()) {
+      HolderBody built = body;
+      if (built == null && faults.isEmpty()) {
         faults.add(new IntentFault("/assembly/components", "holder-needed", Map.of()));
       }
-      if (whole == null || !faults.isEmpty()) {
+      if (built == null || !faults.isEmpty()) {
         throw new IntentFaultException(faults);
       }
-      Adapter under = adapter;
-      return new Built(
-          under == null ? whole : Composer.adapt(under, whole), gripping, List.copyOf(misplaced));
+      for (int i = adapters.size() - 1; i >= 0; i--) {
+        built = Composer.adapt(adapters.get(i), built);
+      }
+      return new Built(built, List.copyOf(placed), estimates.misplaced(), estimates.assumptions());
     }
 
     private void add(GivenAssembly.Component component, int index) {
-      String ref = component.ref();
-      boolean added =
-          ref == null ? inline(component) : referred(component, ref) || unknown(component, ref);
-      if (added && component.role() != Role.COLLET && component.role() != Role.ADAPTER) {
-        gripping = index;
+      Kind kind = kind(component);
+      if (kind == null) {
+        String ref = String.valueOf(component.ref());
+        fault(component.pointer() + "/ref", "unknown-holder", Map.of("actual", ref));
+        return;
+      }
+      boolean first = body == null;
+      if (first && (kind == Kind.EXTENSION || kind == Kind.SLEEVE)) {
+        fault(component.pointer(), "holder-first", Map.of());
+      } else if (!first && kind == Kind.ADAPTER) {
+        fault(component.pointer(), "adapter-first", Map.of());
+      } else if (!first && kind == Kind.HOLDER) {
+        fault(component.pointer(), "second-holder", Map.of());
+      } else {
+        place(component, kind, index);
       }
     }
 
-    private boolean unknown(GivenAssembly.Component component, String ref) {
-      faults.add(
-          new IntentFault(component.pointer() + "/ref", "unknown-holder", Map.of("actual", ref)));
-      return false;
+    private void fault(String pointer, String code, Map<String, Object> parameters) {
+      faults.add(new IntentFault(pointer, code, parameters));
     }
 
-    private boolean referred(GivenAssembly.Component component, String ref) {
-      HolderBody before = body;
-      Adapter under = find(catalogue.attachments().adapters(), ref);
-      if (under != null && before == null) {
-        adapter = under;
-        return true;
+    /** What it is: by its reference, else by its role, else by its place; null where unknown. */
+    private @Nullable Kind kind(GivenAssembly.Component component) {
+      String ref = component.ref();
+      if (ref != null) {
+        return referred(ref);
+      }
+      Role role = component.role();
+      if (role == null) {
+        return body == null ? Kind.HOLDER : Kind.EXTENSION;
+      }
+      return switch (role) {
+        case ADAPTER -> Kind.ADAPTER;
+        case DAMPED_BODY ->
+            component.details().family() == null
+                ? Kind.ADAPTER
+                : body == null ? Kind.HOLDER : Kind.EXTENSION;
+        case HOLDER, ARBOR -> Kind.HOLDER;
+        case EXTENSION -> Kind.EXTENSION;
+        case SLEEVE -> Kind.SLEEVE;
+        case COLLET, COOLANT_COLLET, FORM_LOCK, BACK_STOP_SCREW, RETENTION_KNOB, COOLANT_TUBE ->
+            Kind.COLLET;
+      };
+    }
+
+    private @Nullable Kind referred(String ref) {
+      Attachments attachments = catalogue.attachments();
+      if (attachments.adapter(ref) != null) {
+        return Kind.ADAPTER;
+      }
+      if (attachments.extension(ref) != null) {
+        return Kind.EXTENSION;
+      }
+      if (attachments.sleeve(ref) != null) {
+        return Kind.SLEEVE;
       }
       if (data.colletSizes().containsKey(ref)) {
-        return collet(component);
+        return Kind.COLLET;
       }
-      if (before != null) {
-        return attached(before, ref);
+      return composer.named(ref) == null ? null : Kind.HOLDER;
+    }
+
+    private void place(GivenAssembly.Component component, Kind kind, int index) {
+      HolderBody before = body;
+      boolean own = component.ref() == null;
+      switch (kind) {
+        case ADAPTER -> adapter(component, index);
+        case HOLDER -> body = holder(component, index);
+        case EXTENSION -> {
+          if (before != null) {
+            body = extended(component, before);
+          }
+        }
+        case SLEEVE -> {
+          if (before != null) {
+            Sleeve sleeve = parts.sleeve(component, before, job, estimates);
+            body = Composer.sleeve(before, sleeve);
+          }
+        }
+        case COLLET -> {
+          if (before == null || before.colletSize() == null) {
+            estimates.misplaced("component-not-used", component.pointer());
+            return;
+          }
+          body = parts.collet(component, before, job, estimates);
+        }
       }
+      HolderBody after = kind == Kind.ADAPTER ? null : body;
+      placed.add(
+          new Placed(
+              component.pointer(),
+              kind,
+              own,
+              passes(component, after),
+              after,
+              component.details()));
+    }
+
+    /**
+     * Whether coolant passes this one: as said, else as the body so far, which only a holder is.
+     */
+    private boolean passes(GivenAssembly.Component component, @Nullable HolderBody after) {
+      Boolean said = component.details().throughCoolant();
+      boolean first = placed.stream().noneMatch(one -> one.kind() == Kind.HOLDER);
+      return said == null ? after == null || !first || after.throughCoolant() : said;
+    }
+
+    private SpindleInterface end() {
+      return adapters.isEmpty()
+          ? job.machine().spindle()
+          : adapters.get(adapters.size() - 1).coupling();
+    }
+
+    private void adapter(GivenAssembly.Component component, int index) {
+      Adapter adapter = parts.adapter(component, end(), next(index), job, estimates);
+      if (adapter == null) {
+        String said = component.details().interfaceId();
+        fault(
+            component.pointer(),
+            "adapter-not-estimable",
+            Map.of("interface", said == null ? end().id() : said));
+      } else {
+        mass(component, adapter.damper());
+        adapters.add(adapter);
+      }
+    }
+
+    /** Spindle end of the component behind one, as far as it is said; empty if not. */
+    private String next(int index) {
+      if (index + 1 >= components.size()) {
+        return "";
+      }
+      GivenAssembly.Component next = components.get(index + 1);
+      String ref = next.ref();
+      String said = next.details().interfaceId();
+      if (ref == null) {
+        return said == null ? "" : said;
+      }
+      Adapter adapter = catalogue.attachments().adapter(ref);
       HolderBody holder = composer.named(ref);
-      if (holder != null) {
-        body = overridden(component, holder);
-        return true;
-      }
-      return false;
+      return adapter != null
+          ? adapter.spindleInterface().id()
+          : holder == null ? "" : holder.spindleInterface().id();
     }
 
-    /** Puts an extension or sleeve on, also where it does not fit: the findings say so. */
-    private boolean attached(HolderBody host, String ref) {
-      for (Extension extension : catalogue.attachments().extensions()) {
-        if (extension.ref().equals(ref)) {
-          body = Composer.extend(host, extension);
-          return true;
+    /** The size of a collet that is named further on; empty where none is. */
+    private String colletId(int index) {
+      for (int i = index + 1; i < components.size(); i++) {
+        String ref = components.get(i).ref();
+        if (ref != null && data.colletSizes().containsKey(ref)) {
+          return ref;
         }
       }
-      for (Sleeve sleeve : catalogue.attachments().sleeves()) {
-        if (sleeve.ref().equals(ref)) {
-          body = Composer.sleeve(host, sleeve);
-          return true;
-        }
-      }
-      return false;
+      return "";
     }
 
-    private static @Nullable Adapter find(List<Adapter> adapters, String ref) {
-      for (Adapter one : adapters) {
-        if (one.ref().equals(ref)) {
-          return one;
-        }
+    private @Nullable HolderBody holder(GivenAssembly.Component component, int index) {
+      String ref = component.ref();
+      HolderBody named = ref == null ? null : composer.named(ref);
+      if (named != null) {
+        return better(component, named);
       }
-      return null;
+      ClampingFamily family = family(component);
+      InlineHolder details = component.details();
+      String said = details.interfaceId();
+      String end = said == null ? end().id() : said;
+      double bore = OwnDetails.orElse(details.boreM(), job.tool().shankDiameterM());
+      HolderBody template =
+          holders.template(family.id(), end, bore, details.projectionM(), colletId(index));
+      if (template == null) {
+        fault(
+            component.pointer(),
+            "holder-not-estimable",
+            Map.of("family", family.id(), "interface", end, "boreM", bore));
+        return null;
+      }
+      ColletSize collet = template.colletSize();
+      HolderBody built = holders.merge(details, template, collet == null ? bore : template.boreM());
+      mass(component, built.damper());
+      InlineBodies.thinNose(built, component.pointer(), faults);
+      Applicable.check(component, Kind.HOLDER, built, estimates);
+      estimates.holder(component, template, built, end);
+      return built;
+    }
+
+    /** How it grips: as said, else as is most usual for the tool. */
+    private ClampingFamily family(GivenAssembly.Component component) {
+      String said = component.details().family();
+      if (said != null) {
+        return known(said);
+      }
+      boolean disc = job.tool().kind() == ToolKind.DISC_CUTTER;
+      boolean arbor = component.role() == Role.ARBOR || job.tool().bored();
+      ClampingFamily usual =
+          known(arbor ? (disc ? "disc-arbor" : "shell-mill-arbor") : "er-collet");
+      return estimates.assumed(component, "family", usual, usual.id(), "usual-grip");
+    }
+
+    private ClampingFamily known(String id) {
+      ClampingFamily family = data.families().get(id);
+      if (family == null) {
+        throw new IllegalArgumentException("no clamping family " + id);
+      }
+      return family;
     }
 
     /** A body of the catalogue with what is known better of this one. */
-    private HolderBody overridden(GivenAssembly.Component component, HolderBody holder) {
-      StockEntry.InlineHolder details = component.details();
+    private HolderBody better(GivenAssembly.Component component, HolderBody holder) {
+      InlineHolder details = component.details();
       if (details.saysNothing()) {
         return holder;
       }
-      applies(component, holder.family());
+      Applicable.check(component, Kind.HOLDER, holder, estimates);
       Double bore = details.boreM();
-      return InlineBodies.merge(details, holder, bore == null ? holder.boreM() : bore);
+      if (!holder.seams().isEmpty()) {
+        return parts.noseOf(component, holder);
+      }
+      HolderBody built = holders.merge(details, holder, bore == null ? holder.boreM() : bore);
+      mass(component, built.damper());
+      InlineBodies.thinNose(built, component.pointer(), faults);
+      return built;
     }
 
-    private boolean inline(GivenAssembly.Component component) {
-      Role role = component.role();
-      if (role == Role.COLLET || role == Role.COOLANT_COLLET) {
-        return collet(component);
-      }
-      ClampingFamily family = data.families().get(component.details().family());
-      if (family == null) {
-        misplaced.add(new Misplaced("component-not-used", component.pointer()));
-        return false;
-      }
-      applies(component, family);
-      HolderBody before = body;
-      if (before != null) {
-        return extension(component, before, family);
-      }
-      body = holder(component, family);
-      return body != null;
-    }
-
-    private boolean extension(
-        GivenAssembly.Component component, HolderBody host, ClampingFamily family) {
-      StockEntry.InlineHolder details = component.details();
-      double bore = InlineBodies.orElse(details.boreM(), job.tool().shankDiameterM());
-      Extension best = null;
-      for (Extension one : catalogue.attachments().extensions()) {
-        boolean suits = one.family().id().equals(family.id()) && host.takes(one.shankDiameterM());
-        if (suits && (best == null || distance(one, bore) < distance(best, bore))) {
-          best = one;
-        }
-      }
-      if (best == null) {
-        faults.add(
-            new IntentFault(
-                component.pointer(),
-                "holder-not-estimable",
-                Map.of("family", family.id(), "boreM", bore)));
-        return false;
-      }
-      List<ProfileSection> sections = InlineBodies.sections(details.profile());
-      double length = InlineBodies.orElse(details.projectionM(), best.lengthM());
-      body =
-          Composer.extend(
-              host,
-              new Extension(
-                  "own-" + best.ref(),
-                  family,
-                  bore,
-                  best.collet(),
-                  best.shankDiameterM(),
-                  best.shankLengthM(),
-                  length,
-                  sections.isEmpty() ? scaled(best, length) : sections,
-                  best.minInsertionM(),
-                  best.maxInsertionM(),
-                  InlineBodies.orElse(details.price(), best.price()),
-                  "given"));
-      return true;
-    }
-
-    private static double distance(Extension extension, double boreM) {
-      ColletTake take = new ColletTake(extension);
-      return take.takes(boreM) ? 0 : Math.abs(extension.boreM() - boreM);
-    }
-
-    private static List<ProfileSection> scaled(Extension extension, double lengthM) {
-      double scale = lengthM / extension.lengthM();
-      return extension.sections().stream()
-          .map(
-              s ->
-                  new ProfileSection(
-                      s.lengthM() * scale, s.startDiameterM(), s.endDiameterM(), s.boreM()))
-          .toList();
-    }
-
-    private @Nullable HolderBody holder(GivenAssembly.Component component, ClampingFamily family) {
-      StockEntry.InlineHolder details = component.details();
-      Adapter under = adapter;
-      String fallback = under == null ? job.machine().spindle().id() : under.coupling().id();
-      String given = details.interfaceId();
-      String interfaceId = given == null ? fallback : given;
-      double bore = InlineBodies.orElse(details.boreM(), job.tool().shankDiameterM());
-      HolderBody template = template(family, interfaceId, bore, details.projectionM());
-      if (template == null) {
-        faults.add(
-            new IntentFault(
-                component.pointer(),
-                "holder-not-estimable",
-                Map.of("family", family.id(), "interface", interfaceId, "boreM", bore)));
-        return null;
-      }
-      boolean fixedBore = template.colletSize() == null;
-      return InlineBodies.merge(details, template, fixedBore ? bore : template.boreM());
-    }
-
-    private @Nullable HolderBody template(
-        ClampingFamily family, String interfaceId, double boreM, @Nullable Double projectionM) {
-      HolderBody best = null;
-      double least = Double.POSITIVE_INFINITY;
-      for (HolderBody holder : catalogue.byInterface().getOrDefault(interfaceId, List.of())) {
-        if (holder.family().id().equals(family.id())) {
-          double off = holder.takes(boreM) ? 0 : 1 + Math.abs(holder.boreM() - boreM);
-          double length =
-              projectionM == null
-                  ? holder.projectionM() * 1e-3
-                  : Math.abs(holder.projectionM() - projectionM);
-          if (off + length < least) {
-            least = off + length;
-            best = holder;
-          }
-        }
-      }
-      return best;
-    }
-
-    private boolean collet(GivenAssembly.Component component) {
-      HolderBody holder = body;
-      if (holder == null || holder.family().gripModel() != GripModel.COLLET) {
-        misplaced.add(new Misplaced("component-not-used", component.pointer()));
-        return false;
-      }
-      if (!component.details().saysNothing()) {
-        body = InlineBodies.merge(component.details(), holder, holder.boreM());
-      }
-      return true;
-    }
-
-    /** Notes properties that the family has no use for. */
-    private void applies(GivenAssembly.Component component, ClampingFamily family) {
-      StockEntry.InlineHolder details = component.details();
-      if (details.nutTorqueNm() != null && family.gripModel() != GripModel.COLLET) {
-        note(component, "nutTorqueNm");
-      }
-      if (details.interferenceM() != null && family.gripModel() != GripModel.SHRINK) {
-        note(component, "interferenceUm");
+    /** A tuned mass that was told of must have room. */
+    private void mass(GivenAssembly.Component component, @Nullable Damper damper) {
+      if (component.details().tested().damper() != null && damper == null) {
+        fault(component.pointer() + "/damper", "no-room-for-mass", Map.of());
       }
     }
 
-    private void note(GivenAssembly.Component component, String member) {
-      misplaced.add(new Misplaced("property-not-applicable", component.pointer() + "/" + member));
-    }
-  }
-
-  /** Whether a nose takes a shank, as of a holder. */
-  private record ColletTake(Extension extension) {
-    boolean takes(double diameterM) {
-      return extension.collet() == null
-          ? Math.abs(diameterM - extension.boreM()) < 2e-5
-          : diameterM >= extension.collet().minBoreM() && diameterM <= extension.boreM();
+    private @Nullable HolderBody extended(GivenAssembly.Component component, HolderBody host) {
+      ClampingFamily family = component.ref() == null ? family(component) : null;
+      Extension extension = parts.extension(component, family, host, job, estimates);
+      if (extension == null) {
+        fault(
+            component.pointer(),
+            "holder-not-estimable",
+            Map.of("family", family == null ? "" : family.id()));
+        return host;
+      }
+      HolderBody built = Composer.extend(host, extension);
+      InlineBodies.thinNose(built, component.pointer(), faults);
+      return built;
     }
   }
 }

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param parts components from the spindle outward; none for a holder in one piece
  * @param seams joints between them, from the gauge plane outward
  * @param damper tuned mass inside; null for none
+ * @param known what no catalogue says of it
  */
 public record HolderBody(
     String ref,
@@ -46,7 +47,9 @@ public record HolderBody(
     String sourceKey,
     List<Part> parts,
     List<Seam> seams,
-    @Nullable Damper damper) {
+    @Nullable Damper damper,
+    Known known) {
+  private static final double SAME_M = 2e-5;
 
   /** A holder in one piece. */
   public HolderBody(
@@ -83,7 +86,56 @@ public record HolderBody(
         sourceKey,
         List.of(),
         List.of(),
-        null);
+        null,
+        Known.NOTHING);
+  }
+
+  /** The same with what is known better of what holds the tool in it. */
+  HolderBody knowing(Ratings better, Known more, boolean coolantPasses, double otherPrice) {
+    return new HolderBody(
+        ref,
+        Origin.REQUEST,
+        family,
+        spindleInterface,
+        faceContact,
+        boreM,
+        colletSize,
+        projectionM,
+        sections,
+        minInsertionM,
+        maxInsertionM,
+        ratings.with(better),
+        otherPrice,
+        coolantPasses,
+        sourceKey,
+        parts,
+        seams,
+        damper,
+        known.with(more));
+  }
+
+  /** The same with a tuned mass inside. */
+  HolderBody damped(Damper mass, List<ProfileSection> hollowed) {
+    return new HolderBody(
+        ref,
+        origin,
+        family,
+        spindleInterface,
+        faceContact,
+        boreM,
+        colletSize,
+        projectionM,
+        hollowed,
+        minInsertionM,
+        maxInsertionM,
+        ratings,
+        price,
+        throughCoolant,
+        sourceKey,
+        parts,
+        seams,
+        mass,
+        known);
   }
 
   /** Components from the spindle outward. */
@@ -120,7 +172,27 @@ public record HolderBody(
     }
     ColletSize collet = colletSize;
     return collet == null
-        ? Math.abs(shankDiameterM - boreM) < 2e-5
-        : shankDiameterM >= collet.minBoreM() - 1e-9 && shankDiameterM <= boreM + 1e-9;
+        ? Math.abs(shankDiameterM - boreM) < SAME_M
+        : shankDiameterM >= collet.minBoreM() - 1e-9
+            && shankDiameterM <= boreM + 1e-9
+            && colletCloses(collet, shankDiameterM);
+  }
+
+  /** Whether the collet that was named closes on a shank of that diameter, as far as is known. */
+  private boolean colletCloses(ColletSize collet, double shankDiameterM) {
+    double closed = colletClosesByM(shankDiameterM);
+    return closed > -SAME_M && closed < collet.collapseM() + SAME_M;
+  }
+
+  /**
+   * How far a collet closes from its nominal bore onto a shank: from the bore that was named, else
+   * from the next whole millimetre.
+   */
+  public double colletClosesByM(double shankDiameterM) {
+    Known.GivenCollet chosen = known.collet();
+    if (chosen != null && !Double.isNaN(chosen.boreM())) {
+      return chosen.boreM() - shankDiameterM;
+    }
+    return (Math.ceil(shankDiameterM * 1e3 - 1e-6) - shankDiameterM * 1e3) * 1e-3;
   }
 }

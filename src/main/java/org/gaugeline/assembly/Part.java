@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param projectionM gauge plane, or the front face before it, to its own front face; NaN for parts
  *     inside another
  * @param price price; NaN where unknown
+ * @param weighedKg its weighed mass; NaN where not weighed
  * @param faceContact whether its flange touches the face before it
  * @param throughCoolant whether coolant passes
  * @param sourceKey source of the description
@@ -31,6 +32,7 @@ public record Part(
     double boreM,
     double projectionM,
     double price,
+    double weighedKg,
     boolean faceContact,
     boolean throughCoolant,
     String sourceKey) {
@@ -38,7 +40,8 @@ public record Part(
 
   /** A part of a standard that is asked for by name. */
   public static Part standard(Role role, String ref, double boreM, String sourceKey) {
-    return new Part(role, ref, null, "", "", "", NONE, boreM, NONE, NONE, false, true, sourceKey);
+    return new Part(
+        role, ref, null, "", "", "", NONE, boreM, NONE, NONE, NONE, false, true, sourceKey);
   }
 
   /** A holder as one part. */
@@ -54,6 +57,7 @@ public record Part(
         holder.boreM(),
         holder.projectionM(),
         holder.price(),
+        holder.ratings().massKg(),
         holder.faceContact(),
         holder.throughCoolant(),
         holder.sourceKey());
@@ -63,7 +67,7 @@ public record Part(
     return new Part(
         Role.EXTENSION,
         extension.ref(),
-        HolderBody.Origin.GENERIC,
+        extension.data().origin(),
         extension.family().id(),
         "",
         "",
@@ -71,8 +75,9 @@ public record Part(
         extension.boreM(),
         extension.lengthM(),
         extension.price(),
+        extension.data().ratings().massKg(),
         false,
-        true,
+        extension.data().throughCoolant(),
         extension.sourceKey());
   }
 
@@ -80,7 +85,7 @@ public record Part(
     return new Part(
         Role.SLEEVE,
         sleeve.ref(),
-        HolderBody.Origin.GENERIC,
+        sleeve.data().origin(),
         "",
         "",
         "",
@@ -88,8 +93,9 @@ public record Part(
         sleeve.boreM(),
         NONE,
         sleeve.price(),
+        sleeve.data().ratings().massKg(),
         false,
-        true,
+        sleeve.data().throughCoolant(),
         sleeve.sourceKey());
   }
 
@@ -97,7 +103,7 @@ public record Part(
     return new Part(
         adapter.isDamped() ? Role.DAMPED_BODY : Role.ADAPTER,
         adapter.ref(),
-        HolderBody.Origin.GENERIC,
+        adapter.data().origin(),
         "",
         adapter.spindleInterface().id(),
         adapter.coupling().id(),
@@ -105,8 +111,9 @@ public record Part(
         NONE,
         adapter.projectionM(),
         adapter.price(),
+        adapter.data().ratings().massKg(),
         adapter.faceContact(),
-        true,
+        adapter.data().throughCoolant(),
         adapter.sourceKey());
   }
 }

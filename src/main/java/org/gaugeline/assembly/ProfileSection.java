@@ -7,9 +7,17 @@ package org.gaugeline.assembly;
  * @param startDiameterM diameter nearer the spindle, &gt; 0
  * @param endDiameterM diameter nearer the tool, &gt; 0
  * @param boreM diameter of the hole through it, ≥ 0
+ * @param solidId what it is made of, a row of the table of solids
  */
 public record ProfileSection(
-    double lengthM, double startDiameterM, double endDiameterM, double boreM) {
+    double lengthM, double startDiameterM, double endDiameterM, double boreM, String solidId) {
+  private static final String STEEL = "steel";
+
+  /** A frustum of steel. */
+  public ProfileSection(double lengthM, double startDiameterM, double endDiameterM, double boreM) {
+    this(lengthM, startDiameterM, endDiameterM, boreM, STEEL);
+  }
+
   public ProfileSection {
     if (!(lengthM > 0 && startDiameterM > boreM && endDiameterM > boreM && boreM >= 0)) {
       throw new IllegalArgumentException(
@@ -23,5 +31,25 @@ public record ProfileSection(
               + boreM
               + " m");
     }
+  }
+
+  /** The same of another material. */
+  ProfileSection of(String otherSolidId) {
+    return new ProfileSection(lengthM, startDiameterM, endDiameterM, boreM, otherSolidId);
+  }
+
+  /** The same, longer or shorter by a factor. */
+  ProfileSection stretched(double factor) {
+    return new ProfileSection(lengthM * factor, startDiameterM, endDiameterM, boreM, solidId);
+  }
+
+  /** A piece of it, from a distance behind its start. */
+  ProfileSection piece(double fromM, double pieceLengthM, double pieceBoreM) {
+    return new ProfileSection(
+        pieceLengthM, diameterM(fromM), diameterM(fromM + pieceLengthM), pieceBoreM, solidId);
+  }
+
+  private double diameterM(double fromM) {
+    return startDiameterM + (endDiameterM - startDiameterM) * fromM / lengthM;
   }
 }

@@ -34,10 +34,33 @@ public record Ratings(
   /** Nothing marked, nothing measured. */
   public static final Ratings NONE = new Ratings(N, N, N, N, N, N, N, N, N, N, N);
 
-  /** What stays true of a nose when something is put behind it: its clamping, not its balance. */
+  /** With what is known better of the same body. */
+  Ratings with(Ratings better) {
+    return new Ratings(
+        or(better.maxSpeedRadPerS, maxSpeedRadPerS),
+        or(better.balanceGradeMPerS, balanceGradeMPerS),
+        or(better.balanceSpeedRadPerS, balanceSpeedRadPerS),
+        or(better.residualUnbalanceKgM, residualUnbalanceKgM),
+        or(better.runoutTirM, runoutTirM),
+        or(better.massKg, massKg),
+        or(better.nutTorqueNm, nutTorqueNm),
+        or(better.interferenceM, interferenceM),
+        or(better.frictionCoefficient, frictionCoefficient),
+        or(better.clampingTorqueNm, clampingTorqueNm),
+        or(better.axialHoldN, axialHoldN));
+  }
+
+  private static double or(double better, double otherwise) {
+    return Double.isNaN(better) ? otherwise : better;
+  }
+
+  /**
+   * What stays true of a nose when something is put behind it: its clamping and its marked speed,
+   * not its balance.
+   */
   Ratings ofNose() {
     return new Ratings(
-        N,
+        maxSpeedRadPerS,
         N,
         N,
         N,

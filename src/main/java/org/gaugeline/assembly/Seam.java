@@ -21,24 +21,34 @@ public sealed interface Seam {
    * @param host what grips the shank
    * @param shankDiameterM the shank
    * @param insertionM gripped length
+   * @param joint what was measured of it
    */
-  record Clamped(double atM, HolderBody host, double shankDiameterM, double insertionM)
+  record Clamped(double atM, HolderBody host, double shankDiameterM, double insertionM, Joint joint)
       implements Seam {
     @Override
     public Seam shifted(double byM) {
-      return new Clamped(atM + byM, host, shankDiameterM, insertionM);
+      return new Clamped(atM + byM, host, shankDiameterM, insertionM, joint);
     }
   }
 
   /**
    * A modular coupling.
    *
-   * @param coupling the interface that both sides have
+   * @param coupling the interface that the part nearer the spindle offers
+   * @param head the end of what is put into it: the same, if it fits
+   * @param maxSpeedRadPerS speed marked on the part nearer the spindle; NaN for none
+   * @param joint what was measured of it
    */
-  record Coupled(double atM, SpindleInterface coupling) implements Seam {
+  record Coupled(
+      double atM,
+      SpindleInterface coupling,
+      SpindleInterface head,
+      double maxSpeedRadPerS,
+      Joint joint)
+      implements Seam {
     @Override
     public Seam shifted(double byM) {
-      return new Coupled(atM + byM, coupling);
+      return new Coupled(atM + byM, coupling, head, maxSpeedRadPerS, joint);
     }
   }
 
@@ -47,11 +57,21 @@ public sealed interface Seam {
    *
    * @param tirM runout that it adds at its mouth; p05 is unused
    * @param gripShare share of the holder's pressure that reaches the tool
+   * @param outerDiameterM its outside
+   * @param hostBoreM the bore that it is put into
+   * @param maxSpeedRadPerS speed marked on it; NaN for none
    */
-  record Sleeved(double atM, Spread tirM, Spread gripShare) implements Seam {
+  record Sleeved(
+      double atM,
+      Spread tirM,
+      Spread gripShare,
+      double outerDiameterM,
+      double hostBoreM,
+      double maxSpeedRadPerS)
+      implements Seam {
     @Override
     public Seam shifted(double byM) {
-      return new Sleeved(atM + byM, tirM, gripShare);
+      return new Sleeved(atM + byM, tirM, gripShare, outerDiameterM, hostBoreM, maxSpeedRadPerS);
     }
   }
 }

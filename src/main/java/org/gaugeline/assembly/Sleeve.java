@@ -14,6 +14,7 @@ import org.gaugeline.reference.Spread;
  * @param gripShare share of the holder's pressure that reaches the tool
  * @param price guide price
  * @param sourceKey source of the description
+ * @param data what is told of it beyond that
  */
 public record Sleeve(
     String ref,
@@ -24,4 +25,5 @@ public record Sleeve(
     Spread tirM,
     Spread gripShare,
     double price,
-    String sourceKey) {}
+    String sourceKey,
+    PartData data) {}

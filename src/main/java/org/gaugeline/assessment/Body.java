@@ -47,6 +47,9 @@ public record Body(
     boolean profileIsGeneric) {
   private static final double SAME_PLACE_M = 1e-7;
 
+  /** A part that was weighed lighter than it can be still weighs something. */
+  private static final double LEAST_KG = 1e-3;
+
   /** Stiffness that a mass in rubber lends to the bar around it: none that matters. */
   private static final double SUSPENDED_SHARE = 1e-6;
 
@@ -54,7 +57,6 @@ public record Body(
     BeamChain chain = chain(holder, models);
     double shank = holder.spindleInterface().shankMassKg();
     double modelled = chain.massKg() + shank;
-    double weighed = holder.ratings().massKg();
     double centroid =
         (chain.massKg() * chain.centroidM() - shank * holder.spindleInterface().shankCentroidM())
             / modelled;
@@ -67,7 +69,7 @@ public record Body(
         holder,
         chain.massKg(),
         chain.massKg() * largest * largest / 8,
-        Double.isNaN(weighed) ? modelled : weighed,
+        massKg(holder, modelled, models),
         centroid,
         TipCompliance.of(chain),
         TipCompliance.rotationRadPerN(chain),
@@ -79,6 +81,36 @@ public record Body(
         profileIsGeneric(holder));
   }
 
+  /** What is modelled, with every part that was weighed at its weight. */
+  private static double massKg(HolderBody holder, double modelledKg, Models models) {
+    double mass = modelledKg;
+    double from = 0;
+    for (Part part : holder.components()) {
+      boolean hasLength = !Double.isNaN(part.projectionM());
+      double to = from + (hasLength ? part.projectionM() : 0);
+      if (!Double.isNaN(part.weighedKg())) {
+        double shank = from == 0 ? holder.spindleInterface().shankMassKg() : 0;
+        double own = hasLength ? massBetweenKg(holder, from, to, models) + shank : 0;
+        mass += part.weighedKg() - own;
+      }
+      from = to;
+    }
+    return Math.max(mass, LEAST_KG);
+  }
+
+  private static double massBetweenKg(HolderBody holder, double fromM, double toM, Models models) {
+    BeamChain.Builder builder = BeamChain.fromBase();
+    double at = 0;
+    for (ProfileSection section : holder.sections()) {
+      double middle = at + section.lengthM() / 2;
+      if (middle > fromM && middle < toM) {
+        builder.add(segment(holder, section, at, models));
+      }
+      at += section.lengthM();
+    }
+    return builder.toTip().massKg();
+  }
+
   private static BeamChain chain(HolderBody holder, Models models) {
     BeamChain.Builder builder = BeamChain.fromBase();
     double fromGauge = 0;
@@ -88,26 +120,27 @@ public record Body(
           addSeam(builder, seam, models);
         }
       }
-      builder.add(segment(holder, section, fromGauge, models.steel()));
+      builder.add(segment(holder, section, fromGauge, models));
       fromGauge += section.lengthM();
     }
     return builder.toTip();
   }
 
   private static BeamSegment segment(
-      HolderBody holder, ProfileSection section, double fromM, BeamMaterial steel) {
+      HolderBody holder, ProfileSection section, double fromM, Models models) {
+    BeamMaterial body = models.beam(section.solidId());
     double middle = fromM + section.lengthM() / 2;
     double bore = isFilled(holder, middle) ? 0 : section.boreM();
     Damper damper = holder.damper();
     boolean carries =
         damper != null && damper.atM() >= fromM && damper.atM() < fromM + section.lengthM();
-    BeamMaterial core = damper != null && carries ? tunedMass(damper, section, steel) : steel;
+    BeamMaterial core = damper != null && carries ? tunedMass(damper, section, body) : body;
     return new BeamSegment(
         section.lengthM(),
         section.startDiameterM(),
         section.endDiameterM(),
         bore,
-        steel,
+        body,
         carries ? bore : 0,
         core);
   }
@@ -140,12 +173,13 @@ public record Body(
       double factor = clamped.host().family().jointFactor();
       builder.add(
           new ElasticJoint(
-              models.jointTranslationNPerM(d, factor), models.jointRotationNmPerRad(d, factor)));
+              clamped.joint().radialOr(models.jointTranslationNPerM(d, factor)),
+              clamped.joint().rotationalOr(models.jointRotationNmPerRad(d, factor))));
     } else if (seam instanceof Seam.Coupled coupled) {
       builder.add(
           new ElasticJoint(
-              coupled.coupling().translationNPerM().median(),
-              coupled.coupling().nativeRotationNmPerRad().median()));
+              coupled.joint().radialOr(coupled.coupling().translationNPerM().median()),
+              coupled.joint().rotationalOr(coupled.coupling().nativeRotationNmPerRad().median())));
     }
     // a sleeve lies inside the tool joint, whose spread covers it
   }

@@ -2,13 +2,14 @@ package org.gaugeline.assessment;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.gaugeline.assembly.Known;
 import org.gaugeline.reference.ColletSize;
 
 /** A shank outside the range of the collet, or well below its nominal bore. */
 record ColletRule() implements Rule {
   @Override
   public List<String> codes() {
-    return List.of("collet-range", "collet-below-nominal");
+    return List.of("collet-and-chuck-differ", "collet-range", "collet-below-nominal");
   }
 
   @Override
@@ -18,7 +19,7 @@ record ColletRule() implements Rule {
 
   @Override
   public List<Severity> severities(String code) {
-    return List.of(code.equals("collet-range") ? Severity.ERROR : Severity.NOTE);
+    return List.of(code.equals("collet-below-nominal") ? Severity.NOTE : Severity.ERROR);
   }
 
   @Override
@@ -33,21 +34,34 @@ record ColletRule() implements Rule {
       return;
     }
     double shank = on.job().tool().shankDiameterM();
+    Known.GivenCollet chosen = on.holder().known().collet();
+    if (chosen != null && !chosen.id().isEmpty() && !chosen.id().equals(collet.id())) {
+      found.accept(
+          Inspection.finding(
+              "collet-and-chuck-differ",
+              Severity.ERROR,
+              Criterion.GRIP,
+              chosen.id() + " collet in a chuck for " + collet.id(),
+              collet.sourceKey(),
+              on.collet()));
+    }
+    double closed = on.holder().colletClosesByM(shank);
     if (!on.holder().takes(shank)) {
-      boolean large = shank > collet.maxBoreM();
+      double largest = Math.min(collet.maxBoreM(), shank + closed);
+      double smallest = Math.max(collet.minBoreM(), shank + closed - collet.collapseM());
+      boolean large = shank > largest;
       found.accept(
           Inspection.finding(
               "collet-range",
               Severity.ERROR,
               Criterion.GRIP,
               shank,
-              large ? collet.maxBoreM() : collet.minBoreM(),
+              large ? largest : smallest,
               Measure.LENGTH,
               collet.sourceKey(),
-              on.gripping()));
+              on.collet()));
       return;
     }
-    double closed = Math.ceil(shank * 1e3 - 1e-6) * 1e-3 - shank;
     if (closed > collet.collapseM() / 2) {
       found.accept(
           Inspection.finding(
@@ -58,7 +72,7 @@ record ColletRule() implements Rule {
               shank + closed,
               Measure.LENGTH,
               collet.sourceKey(),
-              on.gripping()));
+              on.collet()));
     }
   }
 }

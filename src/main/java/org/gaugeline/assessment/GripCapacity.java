@@ -96,7 +96,17 @@ record GripCapacity(
                 predicted.stopAxialN(),
                 "given",
                 predicted.seated());
-    return shank.form() == ShankForm.FORM_LOCKED ? held.locked(context.models, shank) : held;
+    return holding(
+        shank.form() == ShankForm.FORM_LOCKED ? held.locked(context.models, shank) : held,
+        holder.ratings().axialHoldN());
+  }
+
+  /** A positive stop bears what is marked; where friction alone holds, a rule tells the excess. */
+  private static GripCapacity holding(GripCapacity grip, double markedN) {
+    return Double.isNaN(markedN) || grip.stopAxialN == null
+        ? grip
+        : new GripCapacity(
+            grip.frictionForceN, grip.stopTorqueNm, Quantiles.exact(markedN), "given", grip.seated);
   }
 
   /** A shank that does not fit the bore is not held. */
@@ -207,7 +217,7 @@ record GripCapacity(
     Models models = context.models;
     ColletSize size = holder.colletSize();
     if (size == null) {
-      throw new IllegalArgumentException("collet holder " + holder.ref() + " names no collet size");
+      return none(holder); // a sleeve in the place of the collet: a rule tells it
     }
     double given = holder.ratings().nutTorqueNm();
     Quantiles torque =
@@ -228,7 +238,7 @@ record GripCapacity(
         torque
             .scale(perTorque * holder.family().warmGripFactor())
             .scale(speedFactor(context, holder, omegaRadPerS))
-            .scale(closingFactor(context, size, shank.diameterM()));
+            .scale(closingFactor(context, size, holder.colletClosesByM(shank.diameterM())));
     if (used) {
       normal = normal.times(models.values().usedColletGripFactor);
     }
@@ -243,10 +253,8 @@ record GripCapacity(
   }
 
   /** A collet spends part of its force on closing itself below its nominal bore. */
-  private static double closingFactor(JobContext context, ColletSize size, double shankDiameterM) {
-    double millimetres = shankDiameterM * 1e3;
-    double closed = (Math.ceil(millimetres - 1e-6) - millimetres) * 1e-3;
-    double share = Math.min(1, closed / size.collapseM());
+  private static double closingFactor(JobContext context, ColletSize size, double closesByM) {
+    double share = Math.max(0, Math.min(1, closesByM / size.collapseM()));
     return 1 - context.models.values().colletBelowNominalShare * share;
   }
 

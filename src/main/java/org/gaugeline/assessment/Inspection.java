@@ -5,6 +5,8 @@ import java.util.List;
 import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.GivenStack;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Seam;
+import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
 import org.jspecify.annotations.Nullable;
 
@@ -34,9 +36,37 @@ public record Inspection(
     return List.copyOf(findings);
   }
 
+  /** What was left out of the assembly and how it was filled. */
+  public List<Assumption> assumptions() {
+    return ComponentEstimates.of(context, built, appraisal, given.stickOutM() != null);
+  }
+
   /** Pointer of the component that grips the tool. */
   String gripping() {
-    return given.components().get(built.grippingIndex()).pointer();
+    return built.gripping().pointer();
+  }
+
+  /** Pointer of the collet; where none is named, of what takes it. */
+  String collet() {
+    String pointer = gripping();
+    for (GivenStack.Placed placed : built.placed()) {
+      pointer = placed.kind() == GivenStack.Kind.COLLET ? placed.pointer() : pointer;
+    }
+    return pointer;
+  }
+
+  /** Pointer of the component behind which a joint is, seen from the tool. */
+  String pointerOf(Seam seam) {
+    int joint = holder().seams().indexOf(seam);
+    int seams = 0;
+    for (GivenStack.Placed placed : built.placed()) {
+      boolean joins = placed.kind() != GivenStack.Kind.COLLET;
+      if (joins && seams == joint + 1) {
+        return placed.pointer();
+      }
+      seams += joins ? 1 : 0;
+    }
+    return "/assembly/components";
   }
 
   /** A finding about two numbers of one kind. */

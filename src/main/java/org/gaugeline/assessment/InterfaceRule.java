@@ -2,6 +2,7 @@ package org.gaugeline.assessment;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.gaugeline.assembly.Seam;
 import org.gaugeline.reference.InterfaceKind;
 import org.gaugeline.reference.SpindleInterface;
 
@@ -40,11 +41,12 @@ record InterfaceRule() implements Rule {
   public void check(Inspection on, Consumer<Finding> found) {
     SpindleInterface holder = on.holder().spindleInterface();
     SpindleInterface machine = on.job().machine().spindle();
-    if (!holder.id().equals(machine.id())) {
-      boolean cone =
-          holder.kind() == machine.kind() && holder.nominalSize() == machine.nominalSize();
-      found.accept(
-          about(cone ? "interface-form-mismatch" : "interface-mismatch", Severity.ERROR, holder));
+    for (Seam seam : on.holder().seams()) {
+      if (seam instanceof Seam.Coupled coupled) {
+        mismatch(coupled.head(), coupled.coupling(), on.pointerOf(seam), found);
+      }
+    }
+    if (mismatch(holder, machine, "/machine/interface", found)) {
       return;
     }
     boolean steep = holder.kind() == InterfaceKind.STEEP_TAPER;
@@ -54,6 +56,24 @@ record InterfaceRule() implements Rule {
     } else if (steep && face && !on.holder().faceContact()) {
       found.accept(about("face-contact-missing", Severity.NOTE, holder));
     }
+  }
+
+  /** Whether one does not go into the other, which is told. */
+  private static boolean mismatch(
+      SpindleInterface end, SpindleInterface into, String pointer, Consumer<Finding> found) {
+    if (end.id().equals(into.id())) {
+      return false;
+    }
+    boolean cone = end.kind() == into.kind() && end.nominalSize() == into.nominalSize();
+    found.accept(
+        Inspection.finding(
+            cone ? "interface-form-mismatch" : "interface-mismatch",
+            Severity.ERROR,
+            Criterion.GATE,
+            end.id() + " end where " + into.id() + " is taken",
+            end.sourceKey(),
+            pointer));
+    return true;
   }
 
   private static Finding about(String code, Severity severity, SpindleInterface holder) {

@@ -27,6 +27,7 @@ public final class Models {
   private final ElasticMaterial elasticSteel;
   private final Map<ShankCondition, Quantiles> shankFriction = new EnumMap<>(ShankCondition.class);
   private final Map<String, ElasticMaterial> elastic = new HashMap<>();
+  private final Map<String, BeamMaterial> beams = new HashMap<>();
 
   public Models(ReferenceData data) {
     this.data = data;
@@ -38,7 +39,12 @@ public final class Models {
     for (ShankCondition condition : ShankCondition.values()) {
       shankFriction.put(condition, friction("shank-" + condition.id()));
     }
-    data.solids().forEach((id, row) -> elastic.put(id, elasticMaterial(row)));
+    data.solids()
+        .forEach(
+            (id, row) -> {
+              elastic.put(id, elasticMaterial(row));
+              beams.put(id, beamMaterial(row));
+            });
   }
 
   public ReferenceData data() {
@@ -101,9 +107,9 @@ public final class Models {
     return values;
   }
 
-  /** Steel of holder bodies. */
-  public BeamMaterial steel() {
-    return steel;
+  /** What a body is made of, by the table of solids; steel where the table lacks it. */
+  BeamMaterial beam(String solidId) {
+    return beams.getOrDefault(solidId, steel);
   }
 
   ElasticMaterial elasticSteel() {

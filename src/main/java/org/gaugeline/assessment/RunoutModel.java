@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Joint;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.runout.RunoutJoint;
 import org.gaugeline.mechanics.runout.RunoutStack;
@@ -105,9 +106,12 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
     }
     if (seam instanceof Seam.Coupled coupled) {
       SpindleInterface coupling = coupled.coupling();
-      double sigma = RunoutStack.sigmaFromP95TirM(coupling.nativeSeatTirM().p95());
+      double measured = coupled.joint().runoutTirM();
+      double sigma =
+          RunoutStack.sigmaFromP95TirM(
+              Double.isNaN(measured) ? coupling.nativeSeatTirM().p95() : measured);
       double tilt = context.models.values().seatTiltShare * sigma / coupling.gaugeDiameterM();
-      return new RunoutJoint(sigma, tilt, armM);
+      return new RunoutJoint(sigma, faceTilt(coupled.joint(), tilt), armM);
     }
     Seam.Sleeved sleeved = (Seam.Sleeved) seam;
     return split(
@@ -136,14 +140,28 @@ record RunoutModel(RunoutStack stack, double worstTirM, double measuredTirM) {
     Spread tir = face ? spindle.faceSeatTirM() : spindle.nativeSeatTirM();
     double sigma = RunoutStack.sigmaFromP95TirM(tir.p95());
     double tilt = context.models.values().seatTiltShare * sigma / spindle.gaugeDiameterM();
-    return new RunoutJoint(sigma, tilt, gaugeLengthM);
+    return new RunoutJoint(sigma, faceTilt(holder.known().rear(), tilt), gaugeLengthM);
+  }
+
+  /**
+   * A face that runs out by f over a diameter d tilts what sits on it by f/d: as an indicator shows
+   * it, twice that angle times the arm, read as a 95 % point.
+   */
+  private static double faceTilt(Joint joint, double predictedRad) {
+    double tilt = joint.faceTiltRad();
+    return Double.isNaN(tilt) ? predictedRad : RunoutStack.sigmaFromP95TirM(2 * tilt);
   }
 
   private static RunoutJoint clamping(JobContext context, HolderBody holder, double stickOutM) {
     ClampingFamily family = holder.family();
     double given = holder.ratings().runoutTirM();
     double p95 = Double.isNaN(given) ? family.tipTirM().p95() * dirt(context, family) : given;
-    return split(context, p95, knownAtM(context, context.job.tool().shankDiameterM()), stickOutM);
+    RunoutJoint joint =
+        split(context, p95, knownAtM(context, context.job.tool().shankDiameterM()), stickOutM);
+    Joint face = holder.known().front();
+    return Double.isNaN(face.faceTiltRad())
+        ? joint
+        : new RunoutJoint(joint.offsetM(), faceTilt(face, joint.tiltRad()), stickOutM);
   }
 
   private static double dirt(JobContext context, ClampingFamily family) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Known;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.job.Job;
 import org.gaugeline.mechanics.spread.Quantiles;
@@ -58,8 +59,14 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
         holder(context, clamped.host(), lowest);
       } else if (seam instanceof Seam.Coupled coupled) {
         SpindleInterface coupling = coupled.coupling();
-        lowest.spread(
-            coupling.nativeRatedSpeedRadPerS(), "coupling-speed", coupling.limitsSourceKey());
+        if (Double.isNaN(coupled.maxSpeedRadPerS())) {
+          lowest.spread(
+              coupling.nativeRatedSpeedRadPerS(), "coupling-speed", coupling.limitsSourceKey());
+        } else {
+          lowest.exact(coupled.maxSpeedRadPerS(), "marked-speed", "given");
+        }
+      } else if (seam instanceof Seam.Sleeved sleeved && !Double.isNaN(sleeved.maxSpeedRadPerS())) {
+        lowest.exact(sleeved.maxSpeedRadPerS(), "marked-speed", "given");
       }
     }
     lowest.exact(job.tool().maxSpindleSpeedRadPerS(), "cutter-speed", "given");
@@ -69,6 +76,11 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
 
   /** What is marked on a holder, else the usual ceiling of its family and collet. */
   private static void holder(JobContext context, HolderBody holder, Collector lowest) {
+    Known.GivenCollet given = holder.known().collet();
+    boolean colletMarked = given != null && !Double.isNaN(given.maxSpeedRadPerS());
+    if (given != null && colletMarked) {
+      lowest.exact(given.maxSpeedRadPerS(), "marked-speed", "given");
+    }
     double marked = holder.ratings().maxSpeedRadPerS();
     if (!Double.isNaN(marked)) {
       lowest.exact(marked, "marked-speed", "given");
@@ -79,7 +91,7 @@ record SpeedLimits(double medianRadPerS, double safeRadPerS, String governedBy, 
         "holder-speed",
         holder.family().sourceKey());
     ColletSize collet = holder.colletSize();
-    if (collet != null) {
+    if (collet != null && !colletMarked) {
       lowest.spread(collet.maxSpeedRadPerS(), "collet-speed", collet.sourceKey());
     }
   }

@@ -35,10 +35,9 @@ final class Stack {
       double spindleFactor,
       double toolFactor) {
     HolderBody holder = body.holder();
-    SpindleInterface spindle = holder.spindleInterface();
     double gaugeArm = holder.projectionM() + armM;
     double spindleJoint =
-        1 / (spindle.translationNPerM().median() * spindleFactor)
+        1 / (translation(holder) * (isMeasured(holder) ? 1 : spindleFactor))
             + gaugeArm * gaugeArm / (rotation(context, holder).median() * spindleFactor);
     double front =
         body.frontFlexibilityMPerN()
@@ -57,7 +56,7 @@ final class Stack {
   static double faceComplianceMPerN(JobContext context, Body body, double armM) {
     HolderBody holder = body.holder();
     double projection = holder.projectionM();
-    return 1 / holder.spindleInterface().translationNPerM().median()
+    return 1 / translation(holder)
         + projection * (projection + armM) / rotation(context, holder).median()
         + body.frontFlexibilityMPerN()
         + body.frontCouplingRadPerN() * armM;
@@ -80,8 +79,9 @@ final class Stack {
     Quantiles kappa = context.models.values().jointRotationKappa;
     double soft = rotation.p05() / rotation.median();
     double stiff = rotation.p95() / rotation.median();
-    double softTool = kappa.p05() / kappa.median();
-    double stiffTool = kappa.p95() / kappa.median();
+    boolean measured = !Double.isNaN(body.holder().known().front().rotationalNmPerRad());
+    double softTool = measured ? 1 : kappa.p05() / kappa.median();
+    double stiffTool = measured ? 1 : kappa.p95() / kappa.median();
     return new Quantiles(
         Math.max(
             median * 0.05,
@@ -96,20 +96,42 @@ final class Stack {
                 complianceMPerN(context, body, arm, own, 1, softTool) - median));
   }
 
+  /** Lateral stiffness of the spindle joint: the measured one where there is one. */
+  static double translation(HolderBody holder) {
+    return holder.known().rear().radialOr(holder.spindleInterface().translationNPerM().median());
+  }
+
+  /** A lateral stiffness that was measured does not scatter with the bending stiffness. */
+  private static boolean isMeasured(HolderBody holder) {
+    return !Double.isNaN(holder.known().rear().radialNPerM());
+  }
+
   static Spread rotation(JobContext context, HolderBody holder) {
+    double measured = holder.known().rear().rotationalNmPerRad();
+    if (!Double.isNaN(measured)) {
+      return Spread.exact(measured);
+    }
     SpindleInterface spindle = holder.spindleInterface();
     boolean face = context.gainsFace(holder);
     return face ? spindle.faceRotationNmPerRad() : spindle.nativeRotationNmPerRad();
   }
 
   private static double jointTranslation(JobContext context, HolderBody holder) {
-    return context.models.jointTranslationNPerM(
-        jointDiameterM(context), holder.family().jointFactor());
+    return holder
+        .known()
+        .front()
+        .radialOr(
+            context.models.jointTranslationNPerM(
+                jointDiameterM(context), holder.family().jointFactor()));
   }
 
   private static double jointRotation(JobContext context, HolderBody holder) {
-    return context.models.jointRotationNmPerRad(
-        jointDiameterM(context), holder.family().jointFactor());
+    return holder
+        .known()
+        .front()
+        .rotationalOr(
+            context.models.jointRotationNmPerRad(
+                jointDiameterM(context), holder.family().jointFactor()));
   }
 
   /** A cutter on an arbor bears on its face, a shank on its bore. */
@@ -121,10 +143,7 @@ final class Stack {
   private static BeamChain chain(JobContext context, Body body, double stickOutM) {
     HolderBody holder = body.holder();
     BeamChain.Builder builder = BeamChain.fromBase();
-    builder.add(
-        new ElasticJoint(
-            holder.spindleInterface().translationNPerM().median(),
-            rotation(context, holder).median()));
+    builder.add(new ElasticJoint(translation(holder), rotation(context, holder).median()));
     builder.add(body.chain());
     builder.add(
         new ElasticJoint(jointTranslation(context, holder), jointRotation(context, holder)));
@@ -139,9 +158,7 @@ final class Stack {
     double projection = holder.projectionM();
     double spindle = 1 / rotation(context, holder).median();
     double front =
-        1 / holder.spindleInterface().translationNPerM().median()
-            + projection * projection * spindle
-            + body.frontFlexibilityMPerN();
+        1 / translation(holder) + projection * projection * spindle + body.frontFlexibilityMPerN();
     double frontRotation = spindle + body.frontRotationRadPerNm();
     ToolFlexibility tool = context.tool(stickOutM);
     double thickest = Math.max(context.job.tool().shankDiameterM(), context.job.tool().diameterM());

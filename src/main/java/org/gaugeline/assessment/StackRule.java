@@ -3,12 +3,19 @@ package org.gaugeline.assessment;
 import java.util.List;
 import java.util.function.Consumer;
 import org.gaugeline.assembly.Seam;
+import org.gaugeline.reference.GripModel;
 
-/** More joints than are wise, or an extension whose shank does not fit its holder. */
+/** More joints than are wise, or an extension or sleeve that does not fit its holder. */
 record StackRule() implements Rule {
+  private static final double SAME_M = 2e-5;
+
   @Override
   public List<String> codes() {
-    return List.of("stacking-depth", "extension-and-bore-differ");
+    return List.of(
+        "stacking-depth",
+        "extension-and-bore-differ",
+        "sleeve-and-bore-differ",
+        "sleeve-not-gripped");
   }
 
   @Override
@@ -53,7 +60,30 @@ record StackRule() implements Rule {
                 clamped.host().boreM(),
                 Measure.LENGTH,
                 clamped.host().sourceKey(),
-                "/assembly/components"));
+                on.pointerOf(seam)));
+      }
+      if (seam instanceof Seam.Sleeved && on.holder().family().gripModel() != GripModel.PRESSURE) {
+        found.accept(
+            Inspection.finding(
+                "sleeve-not-gripped",
+                Severity.ERROR,
+                Criterion.GATE,
+                on.holder().family().id(),
+                "sleeve-practice",
+                on.pointerOf(seam)));
+      }
+      if (seam instanceof Seam.Sleeved sleeved
+          && Math.abs(sleeved.outerDiameterM() - sleeved.hostBoreM()) > SAME_M) {
+        found.accept(
+            Inspection.finding(
+                "sleeve-and-bore-differ",
+                Severity.ERROR,
+                Criterion.GATE,
+                sleeved.outerDiameterM(),
+                sleeved.hostBoreM(),
+                Measure.LENGTH,
+                "sleeve-practice",
+                on.pointerOf(seam)));
       }
     }
   }

@@ -36,6 +36,7 @@ final class AssemblyFaults {
       }
       catalogue.component(pointer, component.ref(), component.interface_(), faults);
       StockContradictions.profile(pointer, orEmpty(component.profile()), faults);
+      catalogue.components().find(pointer, component, faults);
     }
     return faults;
   }

@@ -35,6 +35,12 @@ final class AssemblyWriter {
     json.object();
     json.text("id", a.id());
     json.whole("rank", a.rank());
+    members(json, a, job);
+    json.endObject();
+  }
+
+  /** Everything that is said of an assembly but its name and rank. */
+  void members(JsonBytes json, RankedAssembly a, Job job) {
     json.text("family", a.assembly().holder().family().id());
     json.word("standing", a.standing().id());
     components(json, a.components());
@@ -47,7 +53,6 @@ final class AssemblyWriter {
     economics(json, a.economics(), job);
     reasons.reasons(json, a.reasons(), job);
     reasons.cautions(json, a.cautions(), job);
-    json.endObject();
   }
 
   private static void components(JsonBytes json, List<Part> parts) {

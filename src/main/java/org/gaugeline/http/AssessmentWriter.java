@@ -57,11 +57,10 @@ final class AssessmentWriter {
     findings(json, answer.findings(), job);
     json.name("resolved");
     ResolvedWriter.write(json, job, asked);
-    shared.assumptions(json, job);
+    shared.assumptions(json, job, answer.assumptions());
     RecommendationWriter.loads(json, answer.loads());
     RecommendationWriter.demands(json, answer.demands());
-    json.name("assembly");
-    assemblies.write(json, answer.assembly(), job);
+    assemblies.members(json, answer.assembly(), job);
     json.array("wouldFitIf");
     for (Recommendation.Change change : answer.wouldFitIf()) {
       shared.change(json, change, job);

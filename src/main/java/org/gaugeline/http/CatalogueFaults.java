@@ -29,6 +29,7 @@ final class CatalogueFaults {
   private final Set<String> interfaceIds;
   private final StockRefs holders;
   private final MillFaults mills;
+  private final ComponentFaults components;
 
   CatalogueFaults(ReferenceData data, HolderCatalogue holders) {
     this.data = data;
@@ -36,6 +37,7 @@ final class CatalogueFaults {
     this.interfaceIds = data.interfaces().keySet();
     this.holders = new StockRefs(holders);
     this.mills = new MillFaults(data);
+    this.components = new ComponentFaults(data, holders);
   }
 
   List<Fault> find(WireIntent wire) {
@@ -159,6 +161,10 @@ final class CatalogueFaults {
       }
       spindleEnd(pointer + "/interface", entry.interface_(), faults);
     }
+  }
+
+  ComponentFaults components() {
+    return components;
   }
 
   /** Names of a component of a given assembly. */

@@ -27,13 +27,46 @@ final class IntentFaultWords {
         parameters.entrySet().stream()
             .map(entry -> entry.getKey() + " " + text(entry.getValue()))
             .collect(Collectors.joining(", "));
-    return new Fault(
-        fault.pointer(),
-        fault.code(),
-        "Too little is said of this holder to estimate the rest ("
-            + known
-            + "). Give projectionMm and profile.",
-        parameters);
+    return new Fault(fault.pointer(), fault.code(), detail(fault.code(), known), parameters);
+  }
+
+  private static String detail(String code, String known) {
+    return switch (code) {
+      case "holder-needed" ->
+          "No component holds the tool. Name a holder of the catalogue by ref, or describe one by"
+              + " family or by role \"holder\".";
+      case "second-holder" ->
+          "A holder stands before this one already. What a holder grips is an extension or a"
+              + " sleeve; what a holder sits on is an adapter and stands before it. Maybe another"
+              + " role was meant.";
+      case "holder-first" ->
+          "Nothing stands before this part that could take it. Components are listed spindle first:"
+              + " the holder, then what it grips.";
+      case "adapter-first" ->
+          "An adapter stands between spindle and holder, and a holder stands before this one."
+              + " Components are listed spindle first.";
+      case "unknown-holder" ->
+          "This reference is not in the catalogue ("
+              + known
+              + "). The catalogue lists what is known.";
+      case "nose-thinner-than-bore" ->
+          "The front of profile is not thicker than the bore in it ("
+              + known
+              + "). Maybe boreMm is missing, or radius and diameter were mixed.";
+      case "no-room-for-mass" ->
+          "The tuned mass has no room in this body: it is too heavy, or the body too short or too"
+              + " thin. Maybe grams and kilograms were mixed, or a part of profile is missing.";
+      case "adapter-not-estimable" ->
+          "Too little is said of this adapter to estimate the rest ("
+              + known
+              + "): no generic one has that spindle end. Give the interface of the holder behind it,"
+              + " which says what the adapter offers in front.";
+      default ->
+          "Too little is said of this holder to estimate the rest ("
+              + known
+              + "). Give projectionMm and profile, or interface and family as the catalogue has"
+              + " them together.";
+    };
   }
 
   /** Lengths leave in millimetres. */

@@ -63,7 +63,7 @@ final class RecommendationWriter {
     json.word("inputDigest", inputDigest);
     json.name("resolved");
     ResolvedWriter.write(json, job, asked);
-    assumptions(json, job);
+    assumptions(json, job, List.of());
     loads(json, answer.loads());
     demands(json, answer.demands());
     families(json, answer);
@@ -93,21 +93,25 @@ final class RecommendationWriter {
     json.endArray();
   }
 
-  void assumptions(JsonBytes json, Job job) {
+  /** What was assumed of the job, and then of an assembly. */
+  void assumptions(JsonBytes json, Job job, List<Assumption> ofAssembly) {
     json.array("assumptions");
-    for (Assumption assumption : job.assumptions()) {
-      json.object();
-      json.text("pointer", assumption.pointer());
-      json.untyped("value", assumption.value(), assumption.pointer());
-      json.startText("reason");
-      words.assumption(json, assumption, job);
-      json.endText();
-      if (!assumption.sourceKey().isEmpty()) {
-        json.text("source", assumption.sourceKey());
-      }
-      json.endObject();
-    }
+    job.assumptions().forEach(assumption -> assumption(json, assumption, job));
+    ofAssembly.forEach(assumption -> assumption(json, assumption, job));
     json.endArray();
+  }
+
+  private void assumption(JsonBytes json, Assumption assumption, Job job) {
+    json.object();
+    json.text("pointer", assumption.pointer());
+    json.untyped("value", assumption.value(), assumption.pointer());
+    json.startText("reason");
+    words.assumption(json, assumption, job);
+    json.endText();
+    if (!assumption.sourceKey().isEmpty()) {
+      json.text("source", assumption.sourceKey());
+    }
+    json.endObject();
   }
 
   static void loads(JsonBytes json, Loads l) {

@@ -54,7 +54,23 @@ final class StockReader {
         s.frictionCoefficient(),
         s.clampingTorqueNm(),
         s.axialHoldN(),
-        s.price());
+        s.price(),
+        tested(s));
+  }
+
+  private static StockEntry.Tested tested(WireIntent.StockEntry s) {
+    WireIntent.JointStiffness joint = s.jointStiffness();
+    WireIntent.Damper damper = s.damper();
+    return new StockEntry.Tested(
+        si(s.faceRunoutUm(), UM),
+        si(s.faceDiameterMm(), MM),
+        joint == null ? null : joint.radialNPerM(),
+        joint == null ? null : joint.rotationalNmPerRad(),
+        s.dampingRatio(),
+        damper == null
+            ? null
+            : new StockEntry.TunedMass(
+                damper.massKg(), damper.frequencyHz(), damper.dampingRatio()));
   }
 
   private static StockEntry.Section section(WireIntent.ProfileSection p) {

@@ -36,12 +36,32 @@ public record StockEntry(
       @Nullable Double frictionCoefficient,
       @Nullable Double clampingTorqueNm,
       @Nullable Double axialHoldN,
-      @Nullable Double price) {
+      @Nullable Double price,
+      Tested tested) {
     /** Nothing known. */
     public static final InlineHolder NONE =
         new InlineHolder(
-            null, null, null, null, List.of(), null, null, null, null, null, null, null, null, null,
-            null, null, null, null, null, null);
+            null,
+            null,
+            null,
+            null,
+            List.of(),
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            Tested.NOTHING);
 
     /** The same of another family. */
     public InlineHolder withFamily(String other) {
@@ -65,7 +85,8 @@ public record StockEntry(
           frictionCoefficient,
           clampingTorqueNm,
           axialHoldN,
-          price);
+          price,
+          tested);
     }
 
     /** Whether nothing is known. */
@@ -73,6 +94,31 @@ public record StockEntry(
       return equals(NONE);
     }
   }
+
+  /**
+   * What only a test bench knows of a component; absent members are estimated.
+   *
+   * @param faceRunoutM runout of its seating face
+   * @param faceDiameterM diameter on which that was measured
+   * @param jointRadialNPerM lateral stiffness of the joint to the part nearer the spindle
+   * @param jointRotationalNmPerRad bending stiffness of that joint
+   * @param dampingRatio damping ratio
+   * @param damper tuned mass inside; null where none is told of
+   */
+  public record Tested(
+      @Nullable Double faceRunoutM,
+      @Nullable Double faceDiameterM,
+      @Nullable Double jointRadialNPerM,
+      @Nullable Double jointRotationalNmPerRad,
+      @Nullable Double dampingRatio,
+      @Nullable TunedMass damper) {
+    /** Nothing tested. */
+    public static final Tested NOTHING = new Tested(null, null, null, null, null, null);
+  }
+
+  /** A tuned mass as it is told of. */
+  public record TunedMass(
+      @Nullable Double massKg, @Nullable Double frequencyHz, @Nullable Double dampingRatio) {}
 
   /** One frustum of an inline profile, from the gauge plane outward. */
   public record Section(

@@ -7,6 +7,7 @@ import org.gaugeline.assembly.Adapter;
 import org.gaugeline.assembly.Attachments;
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.Extension;
+import org.gaugeline.assembly.PartData;
 import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.assembly.Sleeve;
 import org.gaugeline.reference.ClampingFamily;
@@ -101,7 +102,8 @@ final class AttachmentTables {
         row.positiveSi("minInsertionMm"),
         row.positiveSi("maxInsertionMm"),
         row.si("priceEur"),
-        row.source(data.sources()));
+        row.source(data.sources()),
+        PartData.OF_CATALOGUE);
   }
 
   /** A nose that grows towards the holder until it has the body's diameter. */
@@ -132,7 +134,8 @@ final class AttachmentTables {
         row.spread("tir", "Um"),
         row.spread("gripShare", ""),
         row.si("priceEur"),
-        row.source(data.sources()));
+        row.source(data.sources()),
+        PartData.OF_CATALOGUE);
   }
 
   /** A steep taper is made plain and, dearer, with face contact. */
@@ -168,7 +171,7 @@ final class AttachmentTables {
         coupling,
         faceContact,
         projection,
-        body(
+        Adapter.generic(
             end,
             coupling,
             projection,
@@ -177,27 +180,8 @@ final class AttachmentTables {
             damped),
         damped ? new Damper(row.positiveSi("damperAtMm"), mass) : null,
         Math.rint(row.si("priceEur") * priceFactor),
-        row.source(data.sources()));
-  }
-
-  /** Flange, then the coupling's diameter; a damped body is hollow over its front half. */
-  private static List<ProfileSection> body(
-      SpindleInterface end,
-      SpindleInterface coupling,
-      double projection,
-      double bore,
-      double channel,
-      boolean damped) {
-    double flange = Math.min(end.flangeFrontM(), projection / 2);
-    double front = coupling.flangeDiameterM();
-    double solid = damped ? projection / 2 : flange;
-    List<ProfileSection> sections = new ArrayList<>(3);
-    sections.add(new ProfileSection(flange, end.flangeDiameterM(), end.flangeDiameterM(), channel));
-    if (solid > flange) {
-      sections.add(new ProfileSection(solid - flange, front, front, channel));
-    }
-    sections.add(new ProfileSection(projection - solid, front, front, bore));
-    return List.copyOf(sections);
+        row.source(data.sources()),
+        PartData.OF_CATALOGUE);
   }
 
   private static List<Row> rows(TableFolder folder, String file, List<String> columns) {

@@ -167,7 +167,16 @@ public final class Codes {
           "width-of-cutter",
           "turn-of-ramp",
           "cone-of-tool",
-          "usual-for-thread");
+          "usual-for-thread",
+          "usual-grip",
+          "end-before-it",
+          "bore-of-shank",
+          "generic-part",
+          "sum-of-profile",
+          "usual-for-bodies",
+          "from-profile",
+          "usual-for-such-a-part",
+          "shortest-that-clears");
 
   /** Members of the request whose change has a sentence of its own. */
   static final List<String> CHANGES =
@@ -176,7 +185,9 @@ public final class Codes {
           "/tool/shank/diameterMm",
           "/shop/shrinkUnit",
           "/shop/stockOnly",
-          "/shop/excludedFamilies");
+          "/shop/excludedFamilies",
+          "/assembly/components/ref",
+          "/assembly/components/family");
 
   private static final List<String> LIMITS_ONLY =
       List.of(

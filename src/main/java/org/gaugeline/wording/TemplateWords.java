@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Words from the one template file. A code that it lacks is said as it is. */
 public final class TemplateWords implements Words {
+  private static final String COMPONENTS = "/assembly/components/";
+
   private final Templates.Sentences sentences;
 
   private TemplateWords(Templates.Sentences sentences) {
@@ -63,7 +65,7 @@ public final class TemplateWords implements Words {
 
   @Override
   public void change(TextBytes out, Change change, Job job) {
-    Sentence own = sentences.changes().get(change.pointer());
+    Sentence own = sentences.changes().get(withoutIndex(change.pointer()));
     (own == null ? sentences.change() : own)
         .write(out, new MemberFilling(job, member(change.pointer()), change.to(), change.from()));
   }
@@ -112,9 +114,18 @@ public final class TemplateWords implements Words {
     return explained;
   }
 
+  /** A member's name does not depend on which component it stands in. */
   private Member member(String pointer) {
-    Member named = sentences.members().get(pointer);
+    Member named = sentences.members().get(withoutIndex(pointer));
     return named == null ? Member.of(pointer) : named;
+  }
+
+  private static String withoutIndex(String pointer) {
+    if (!pointer.startsWith(COMPONENTS)) {
+      return pointer;
+    }
+    int member = pointer.indexOf('/', COMPONENTS.length());
+    return member < 0 ? pointer : COMPONENTS + pointer.substring(member + 1);
   }
 
   private static void say(

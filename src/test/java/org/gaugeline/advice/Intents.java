@@ -92,6 +92,11 @@ public final class Intents {
         .with("/shop/stockOnly", true);
   }
 
+  /** The body, to be changed at will. */
+  ObjectNode body() {
+    return body.deepCopy();
+  }
+
   public boolean has(String pointer) {
     return !body.at(pointer).isMissingNode();
   }

@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -32,9 +33,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * in one respect, and the finding comes, never softens again, and is as hard as the catalogue says
  * it can be.
  */
-class RulesTest {
+public class RulesTest {
   /** Codes that nothing can raise yet. */
-  private static final Map<String, String> NOT_YET =
+  public static final Map<String, String> NOT_YET =
       Map.of("stable-depth", "chatter is not weighed yet: no margin of that pair is made");
 
   private static final int STEPS = 240;
@@ -73,7 +74,7 @@ class RulesTest {
    *
    * @param scenes from silent to worst
    */
-  record Rise(String code, List<Scene> scenes) {
+  public record Rise(String code, List<Scene> scenes) {
     @Override
     public String toString() {
       return code;
@@ -104,7 +105,7 @@ class RulesTest {
     return rise(code, 500, 90_000, scene::atSpeedRpm);
   }
 
-  static Stream<Rise> rises() {
+  public static Stream<Rise> rises() {
     return Stream.of(fits(), reach(), grip(), accuracy(), speed(), gates(), told())
         .flatMap(List::stream);
   }
@@ -128,6 +129,10 @@ class RulesTest {
         rise("face-contact-missing", Scene.of(face, faced), Scene.of(face, plain)),
         rise("shank-form", Scene.of(FLAT, SIDE_LOCK), Scene.of(MILL, SIDE_LOCK)),
         rise("bore-and-shank-differ", shrink, shrink.with("/tool/shank/diameterMm", 15.875)),
+        rise(
+            "collet-and-chuck-differ",
+            Scene.of(MILL, COLLET.ref(), Objects.requireNonNull(COLLET.colletSize()).id()),
+            Scene.of(MILL, COLLET.ref(), "ER16")),
         rise("collet-range", collet, collet.with("/tool/shank/diameterMm", 25)),
         rise("collet-below-nominal", collet, collet.with("/tool/shank/diameterMm", 15.2)),
         rise(
@@ -139,6 +144,14 @@ class RulesTest {
             Scene.of(MILL, HYDRAULIC.ref(), extension(20)),
             Scene.of(MILL, HYDRAULIC.ref(), extension(16))),
         rise(
+            "sleeve-not-gripped",
+            Scene.of(MILL, HYDRAULIC.ref(), sleeve(20)),
+            Scene.of(MILL, COLLET.ref(), sleeve(20))),
+        rise(
+            "sleeve-and-bore-differ",
+            Scene.of(MILL, HYDRAULIC.ref(), sleeve(20)),
+            Scene.of(MILL, HYDRAULIC.ref(), sleeve(32))),
+        rise(
             "equipment-missing",
             collet,
             collet.with("/shop/torqueWrench", false),
@@ -149,6 +162,14 @@ class RulesTest {
     return Bench.CATALOGUE.attachments().extensions().stream()
         .filter(one -> Math.abs(one.shankDiameterM() - shankMm / 1e3) < 1e-9)
         .map(Extension::ref)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String sleeve(double outerMm) {
+    return Bench.CATALOGUE.attachments().sleeves().stream()
+        .filter(one -> Math.abs(one.outerDiameterM() - outerMm / 1e3) < 1e-9)
+        .map(Sleeve::ref)
         .findFirst()
         .orElseThrow();
   }
@@ -196,17 +217,30 @@ class RulesTest {
     Scene shrink = Scene.of(MILL, SHRINK);
     Scene collet = Scene.of(MILL, COLLET);
     String feed = "/operation/feedPerToothMm";
-    Scene locked = Scene.of(FLAT.with("/tool/helixDeg", 45), SIDE_LOCK);
+    Scene locked =
+        Scene.of(
+            FLAT.with("/tool/helixDeg", 45)
+                .with("/tool/diameterMm", 60)
+                .with("/operation/axialDepthMm", 30)
+                .with("/operation/radialDepthMm", 30)
+                .with("/workpiece/material", "42CrMo4")
+                .with("/operation/spindleSpeedRpm", 600),
+            SIDE_LOCK);
     return List.of(
         rise("slip", collet, feed, 0.01, 10),
-        rise("stop-torque", locked, feed, 0.01, 100),
-        rise("pull-out", locked, feed, 0.01, 100),
+        rise("stop-torque", locked, feed, 0.001, 5),
+        rise("pull-out", locked, feed, 0.001, 5),
         rise("push-in", Scene.of(DRILL, COLLET), feed, 0.02, 20),
         rise(
             "marked-torque-exceeded",
             500,
             0.5,
             marked -> shrink.knowing(Map.of("family", "shrink-fit", "clampingTorqueNm", marked))),
+        rise(
+            "marked-axial-exceeded",
+            50_000,
+            5,
+            marked -> shrink.knowing(Map.of("family", "shrink-fit", "axialHoldN", marked))),
         rise("shank-tolerance", shrink, shrink.with("/tool/shank/tolerance", "h9")),
         rise("shank-substrate", shrink, shrink.with("/tool/substrate", "hss")),
         rise("nut-torque-missing", nut(200), collet),
@@ -332,6 +366,12 @@ class RulesTest {
             Scene.of(MILL, COLLET).plus(Role.COLLET, null, InlineHolder.NONE),
             shrink.plus(Role.COLLET, null, InlineHolder.NONE)),
         rise(
+            "damper-tuning-not-used",
+            shrink.knowing(Map.of("family", "shrink-fit", "damper", Map.of("massKg", 0.2))),
+            shrink.knowing(
+                Map.of(
+                    "family", "shrink-fit", "damper", Map.of("massKg", 0.2, "frequencyHz", 800)))),
+        rise(
             "property-not-applicable",
             nut(150),
             shrink.knowing(
@@ -363,7 +403,8 @@ class RulesTest {
     return severity == null ? -1 : severity.ordinal();
   }
 
-  private static @Nullable Severity severity(Scene scene, String code) {
+  /** How hard the hardest finding of a code is; null where there is none. */
+  public static @Nullable Severity severity(Scene scene, String code) {
     Severity hardest = null;
     for (Finding finding : scene.judged().findings()) {
       if (finding.code().equals(code) && finding.severity().ordinal() > rank(hardest)) {

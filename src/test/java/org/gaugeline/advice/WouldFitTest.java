@@ -16,13 +16,13 @@ import org.junit.jupiter.api.Test;
  * A change that would make an unfit assembly fit does so as it is sent, and is the smallest: a
  * thousandth of the value less of it brings an error back.
  */
-class WouldFitTest {
+public class WouldFitTest {
   private static final int CASES = 600;
   private static final double PART = 1e-3;
   private static final String STICK_OUT = "/assembly/stickOutMm";
 
   /** Draws an assembly for a random job, on purpose not always a good one. */
-  private static Scene scene(long seed) {
+  public static Scene scene(long seed) {
     SplittableRandom random = new SplittableRandom(seed ^ 0x5ca1ab1eL);
     Intents intents = RandomIntents.ofSeed(seed);
     String spindle = intents.text("/machine/interface");

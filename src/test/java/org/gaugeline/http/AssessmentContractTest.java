@@ -66,6 +66,34 @@ class AssessmentContractTest {
             + "'boreMm':30}]}]} | /assembly/components/0/profile/0/boreMm | contradiction",
         "{'components':[{'ref':'ER32'}],'measured':{'modes':[{'direction':'z'}]}}"
             + " | /assembly/measured/modes/0/direction | unknown-value",
+        "{'components':[{'ref':'g-hsk-a63-er-collet-er32-p100','role':'sleeve'}]}"
+            + " | /assembly/components/0/role | contradiction",
+        "{'components':[{'ref':'g-hsk-a63-er-collet-er32-p100','family':'hydraulic'}]}"
+            + " | /assembly/components/0/family | contradiction",
+        "{'components':[{'ref':'g-hsk-a63-er-collet-er32-p100','interface':'BT40'}]}"
+            + " | /assembly/components/0/ref | contradiction",
+        "{'components':[{'role':'arbor','family':'er-collet'}]}"
+            + " | /assembly/components/0/role | contradiction",
+        "{'components':[{'family':'hydraulic','projectionMm':80,'profile':[{'lengthMm':70,"
+            + "'diameterMm':40}]}]} | /assembly/components/0/profile | contradiction",
+        "{'components':[{'family':'hydraulic','boreMm':30,'profile':[{'lengthMm':70,"
+            + "'diameterMm':30}]}]} | /assembly/components/0/boreMm | contradiction",
+        "{'components':[{'role':'arbor','boreMm':27,'faceDiameterMm':22}]}"
+            + " | /assembly/components/0/faceDiameterMm | contradiction",
+        "{'components':[{'role':'damped-body','massKg':1,'damper':{'massKg':2}}]}"
+            + " | /assembly/components/0/damper/massKg | contradiction",
+        "{'components':[{'family':'shrink-fit','profile':[{'lengthMm':70,'diameterMm':9}]}]}"
+            + " | /assembly/components/0/profile | nose-thinner-than-bore",
+        "{'components':[{'family':'shrink-fit','damper':{'massKg':90}}]}"
+            + " | /assembly/components/0/damper | no-room-for-mass",
+        "{'components':[{'family':'hydraulic','material':'rubber'}]}"
+            + " | /assembly/components/0/material | unknown-solid",
+        "{'components':[{'family':'hydraulic'},{'role':'holder','family':'hydraulic'}]}"
+            + " | /assembly/components/1 | second-holder",
+        "{'components':[{'family':'hydraulic'},{'role':'adapter'}]}"
+            + " | /assembly/components/1 | adapter-first",
+        "{'components':[{'role':'sleeve'},{'family':'hydraulic'}]}"
+            + " | /assembly/components/0 | holder-first",
         "{'components':[{'family':'hydraulic'}],'stickOutMm':-3}"
             + " | /assembly/stickOutMm | out-of-range"
       })

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.gaugeline.advice.Intents;
 import org.gaugeline.advice.RankedAssembly;
 import org.gaugeline.advice.Recommendation;
+import org.gaugeline.advice.Scene;
+import org.gaugeline.advice.WouldFitTest;
+import org.gaugeline.assembly.Role;
 import org.gaugeline.assessment.Limit;
+import org.gaugeline.job.Assumption;
+import org.gaugeline.job.StockEntry;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +39,40 @@ class EmittedCodesTest {
       collect(Answers.ADVISOR.recommend(Intents.demo(demo).intent()));
     }
     assertThat(answered).as("seed %d: jobs computed", SEED).isGreaterThan(ROUNDS / 4);
+    ownStacks().forEach(EmittedCodesTest::collect);
+    for (int i = 0; i < 40; i++) {
+      WouldFitTest.scene(i).assessed().wouldFitIf().stream()
+          .map(change -> change.pointer().replaceAll("components/\\d+/", "components/"))
+          .filter(Codes.CHANGES::contains)
+          .forEach(CHANGES::add);
+    }
+  }
+
+  /** Stacks in the caller's own words, of which next to nothing is said. */
+  private static List<Scene> ownStacks() {
+    Scene mill = Scene.of(Intents.of("side-milling", "end-mill", 12, "C45", "HSK-A63"));
+    Scene shell = Scene.of(Intents.of("face-milling", "shell-mill", 50, "C45", "HSK-A63"));
+    Scene hydraulic = own(mill, Role.HOLDER, Map.of("family", "hydraulic", "boreMm", 20));
+    Map<String, Object> section = Map.of("lengthMm", 80, "diameterMm", 50);
+    return List.of(
+        own(mill, Role.HOLDER, Map.of()),
+        own(mill, Role.HOLDER, Map.of("family", "shrink-fit")),
+        own(shell, Role.ARBOR, Map.of("profile", List.of(section))),
+        own(own(mill, Role.ADAPTER, Map.of()), Role.HOLDER, Map.of("interface", "PSC-C5")),
+        own(own(mill, Role.DAMPED_BODY, Map.of()), Role.HOLDER, Map.of("interface", "PSC-C5")),
+        own(hydraulic, Role.EXTENSION, Map.of("family", "shrink-fit")),
+        own(hydraulic, Role.SLEEVE, Map.of()));
+  }
+
+  private static Scene own(Scene scene, Role role, Map<String, Object> said) {
+    return scene.plus(role, null, StockEntry.InlineHolder.NONE).knowing(said);
+  }
+
+  private static void collect(Scene scene) {
+    for (Assumption assumption : scene.judged().inspection().assumptions()) {
+      ASSUMPTIONS.add(assumption.reason());
+      MEMBERS.add(assumption.pointer().replaceAll("components/\\d+/", "components/"));
+    }
   }
 
   private static void collect(Recommendation answer) {

@@ -223,7 +223,8 @@ final class SeededIntents {
             null,
             null,
             null,
-            null);
+            null,
+            StockEntry.Tested.NOTHING);
     return new StockEntry("/shop/stock/0", null, 1, holder);
   }
 

@@ -3,11 +3,11 @@ package org.gaugeline.assessment;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** A peak torque above what is marked on the holder. */
-record MarkedTorqueRule() implements Rule {
+/** A peak torque or pull above what is marked on the holder. */
+record MarkedGripRule() implements Rule {
   @Override
   public List<String> codes() {
-    return List.of("marked-torque-exceeded");
+    return List.of("marked-torque-exceeded", "marked-axial-exceeded");
   }
 
   @Override
@@ -40,6 +40,20 @@ record MarkedTorqueRule() implements Rule {
               Measure.TORQUE,
               "given",
               on.gripping() + "/clampingTorqueNm"));
+    }
+    double hold = on.holder().ratings().axialHoldN();
+    double pull = on.context().forces.pullN();
+    if (pull > hold) {
+      found.accept(
+          Inspection.finding(
+              "marked-axial-exceeded",
+              Severity.ERROR,
+              Criterion.GRIP,
+              pull,
+              hold,
+              Measure.FORCE,
+              "given",
+              on.gripping() + "/axialHoldN"));
     }
   }
 }
