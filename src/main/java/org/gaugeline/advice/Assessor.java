@@ -12,20 +12,25 @@ import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
+import org.gaugeline.assessment.ChartAsked;
+import org.gaugeline.assessment.ChartSolver;
 import org.gaugeline.assessment.DerivationStep;
 import org.gaugeline.assessment.Finding;
+import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Inspection;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
 import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Models;
 import org.gaugeline.assessment.Reasons;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The story of one assessment: complete the intent, put the given components together, weigh that
@@ -63,6 +68,16 @@ public final class Assessor {
    * @throws IntentFaultException where a reference is unknown or nothing holds a tool
    */
   public Judged judge(Intent intent, GivenAssembly given) {
+    Weighing weighing = weigh(intent, given);
+    List<Finding> findings =
+        new Inspection(weighing.context(), given, weighing.built(), weighing.appraisal())
+            .findings();
+    return new Judged(weighing.context(), weighing.appraisal(), findings);
+  }
+
+  private record Weighing(JobContext context, GivenStack.Built built, Appraisal appraisal) {}
+
+  private Weighing weigh(Intent intent, GivenAssembly given) {
     Job job = completion.complete(intent);
     JobContext context = JobContext.of(job, models);
     GivenStack.Built built = stacks.build(job, given);
@@ -74,9 +89,24 @@ public final class Assessor {
             ? appraiser.appraise(body).assembly()
             : Appraiser.standing(context, built.body(), stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
-    List<Finding> findings = new Inspection(context, given, built, appraisal).findings();
-    return new Judged(context, appraisal, findings);
+    return new Weighing(context, built, appraisal);
   }
+
+  /** The stability chart of a given assembly; no chart where no such limit applies to the cut. */
+  public Charted chart(Intent intent, GivenAssembly given, ChartAsked asked) {
+    Weighing weighing = weigh(intent, given);
+    return new Charted(
+        weighing.context(),
+        ChartSolver.solve(weighing.context(), weighing.appraisal(), asked),
+        weighing.appraisal().geometry());
+  }
+
+  /**
+   * A job with its chart.
+   *
+   * @param chart null where no such limit applies to the cut
+   */
+  public record Charted(JobContext context, @Nullable StabilityChart chart, Geometry geometry) {}
 
   /** Everything that is said of a judged assembly. */
   public Assessment assess(Intent intent, GivenAssembly given, Judged judged) {

@@ -28,8 +28,7 @@ final class Prediction {
             ? 0
             : ForceMargins.deflection(context, held, context.forces).median(),
         Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        context.models.data().practice("dampingRatio")
-            * appraisal.assembly().holder().family().dampingFactor(),
+        StackDynamics.dampingRatio(context, appraisal.assembly().holder(), StackDraw.MEDIAN),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
         lifeFactor(context, held.runout().medianTirM()));

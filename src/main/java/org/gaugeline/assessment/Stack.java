@@ -101,12 +101,12 @@ final class Stack {
     return face ? spindle.faceRotationNmPerRad() : spindle.nativeRotationNmPerRad();
   }
 
-  private static double jointTranslation(JobContext context, HolderBody holder) {
+  static double jointTranslation(JobContext context, HolderBody holder) {
     return context.models.jointTranslationNPerM(
         jointDiameterM(context), holder.family().jointFactor());
   }
 
-  private static double jointRotation(JobContext context, HolderBody holder) {
+  static double jointRotation(JobContext context, HolderBody holder) {
     return context.models.jointRotationNmPerRad(
         jointDiameterM(context), holder.family().jointFactor());
   }

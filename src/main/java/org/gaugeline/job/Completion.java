@@ -86,6 +86,8 @@ public final class Completion {
           true,
           Double.NaN,
           data.practiceRow("radialForceRatio").value(),
+          orNaN(asked.ktPa()),
+          orNaN(asked.krRatio()),
           compliance,
           "given");
     }
@@ -114,6 +116,8 @@ public final class Completion {
         own,
         material.handbookPowerPa() * hardnessFactor,
         material.radialRatio(),
+        orNaN(asked.ktPa()),
+        orNaN(asked.krRatio()),
         compliance,
         own ? "given" : material.sourceKey());
   }
@@ -170,7 +174,12 @@ public final class Completion {
         weight(intent, asked.reachWeight(), "reach", assumptions),
         weight(intent, asked.speedWeight(), "speed", assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
-        asked.limit() == null ? 5 : asked.limit());
+        asked.limit() == null ? 5 : asked.limit(),
+        asked.stability() == null || asked.stability());
+  }
+
+  private static double orNaN(@Nullable Double given) {
+    return given == null ? Double.NaN : given;
   }
 
   /**
