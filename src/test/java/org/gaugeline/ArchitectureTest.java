@@ -45,9 +45,18 @@ class ArchitectureTest {
           Map.entry("assessment", List.of("mechanics", "assembly", "job", "reference")),
           Map.entry("advice", List.of("assessment", "assembly", "job", "reference")),
           Map.entry("wording", List.of("advice", "assessment", "job", "reference")),
+          Map.entry("drawing", List.of("assessment", "job", "reference")),
           Map.entry(
               "http",
-              List.of("wording", "advice", "assessment", "assembly", "job", "tables", "reference")),
+              List.of(
+                  "drawing",
+                  "wording",
+                  "advice",
+                  "assessment",
+                  "assembly",
+                  "job",
+                  "tables",
+                  "reference")),
           Map.entry(
               "ops",
               List.of("http", "wording", "advice", "assembly", "job", "tables", "reference")));

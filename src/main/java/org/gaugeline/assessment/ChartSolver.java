@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import org.gaugeline.job.Job;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.chatter.StablePockets;
@@ -73,7 +72,6 @@ public final class ChartSolver {
     StabilityChart.Cut asAsked = asAsked(fine);
     boolean rough = fine == null;
     boolean known = rough && !cut.isLow(context);
-    Job.Workpiece workpiece = context.job.workpiece();
     return new StabilityChart(
         rough ? StabilityMethod.ZEROTH_ORDER : StabilityMethod.SEMI_DISCRETIZATION,
         cut.immersion(),
@@ -85,7 +83,7 @@ public final class ChartSolver {
             : context.practice("semiDiscretizationError"),
         cut.process().tangentialPa(),
         cut.process().radialRatio(),
-        Double.isNaN(workpiece.ktPa()) ? workpiece.sourceKey() : "given",
+        cut.ktSourceKey(),
         dynamics.isMeasured(),
         boundary,
         at,

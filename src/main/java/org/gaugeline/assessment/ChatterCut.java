@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param process teeth, coefficients and arc of contact
  * @param immersion radial depth over diameter
  * @param ktOverMedian spread of K_t over its median
- * @param basis source keys of the coefficients
+ * @param ktSourceKey source of K_t
  */
 record ChatterCut(
     MillingProcess process, double immersion, Quantiles ktOverMedian, String ktSourceKey) {

@@ -132,7 +132,7 @@ final class StackDynamics {
         .toTunedMass(first.angularFrequencyRadPerS(), damper.massKg() / ratio);
   }
 
-  private TipResponse damped(StackDraw draw, @Nullable TunedMass mass) {
+  TipResponse damped(StackDraw draw, @Nullable TunedMass mass) {
     HolderBody holder = body.holder();
     Damper damper = holder.damper();
     LossFactors loss = LossFactors.uniform(2 * dampingRatio(context, holder, draw));

@@ -13,6 +13,7 @@ import org.gaugeline.http.Assessments;
 import org.gaugeline.http.Catalogue;
 import org.gaugeline.http.RecommendationEngine;
 import org.gaugeline.http.Recommendations;
+import org.gaugeline.http.StabilityCharts;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
 import org.gaugeline.wording.Words;
@@ -56,9 +57,22 @@ public class Wiring {
 
   @Produces
   @Singleton
+  Assessor assessor(Advisor advisor, ReferenceData data, HolderCatalogue holders) {
+    return new Assessor(data, holders, advisor);
+  }
+
+  @Produces
+  @Singleton
   Assessments assessments(
-      Advisor advisor, Words words, ReferenceData data, HolderCatalogue holders) {
-    return new Assessments(new Assessor(data, holders, advisor), words, data, holders);
+      Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new Assessments(assessor, words, data, holders);
+  }
+
+  @Produces
+  @Singleton
+  StabilityCharts stabilityCharts(
+      Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new StabilityCharts(assessor, words, data, holders);
   }
 
   @Produces
