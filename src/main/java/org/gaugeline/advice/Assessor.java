@@ -79,7 +79,7 @@ public final class Assessor {
 
   private Weighing weigh(Intent intent, GivenAssembly given) {
     Job job = completion.complete(intent);
-    JobContext context = JobContext.of(job, models);
+    JobContext context = JobContext.ofGiven(job, models);
     GivenStack.Built built = stacks.build(job, given);
     Appraiser appraiser = new Appraiser(context);
     Body body = body(built.body());
@@ -139,6 +139,7 @@ public final class Assessor {
         appraisal.geometry(),
         context.predicted(appraisal),
         limits,
+        context.stableSpeeds(appraisal),
         SetUp.steps(context, appraisal, limits),
         weighed.economics(),
         Reasons.of(appraisal),

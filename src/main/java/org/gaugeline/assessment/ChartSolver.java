@@ -7,7 +7,6 @@ import java.util.List;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.chatter.StablePockets;
-import org.gaugeline.mechanics.receptance.TipModel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,8 +14,6 @@ import org.jspecify.annotations.Nullable;
  * spread of joints, damping and force, and what the asked cut has of it.
  */
 public final class ChartSolver {
-  static final int DRAWS = 64;
-
   private static final int BAND_SPEEDS = 100;
   private static final int SPEEDS = 400;
   private static final int DEAR_SPEEDS = 40;
@@ -24,42 +21,35 @@ public final class ChartSolver {
   private static final int MOST_BEST = 5;
   private static final double LOWEST_SHARE = 0.1;
   private static final double HALF = 0.5;
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
 
   private final JobContext context;
+  private final StableDepth stable;
   private final ChatterCut cut;
-  private final TipDynamics dynamics;
-  private final TipModel tip;
   private final StabilityLobes lobes;
-  private final List<StackDraw> draws = StackDraw.latinHypercube(DRAWS);
 
-  /** Lobes of every draw's dynamics, at the median force. */
-  private final List<StabilityLobes> drawn;
-
-  private ChartSolver(JobContext context, ChatterCut cut, TipDynamics dynamics) {
+  private ChartSolver(JobContext context, StableDepth stable) {
     this.context = context;
-    this.cut = cut;
-    this.dynamics = dynamics;
-    this.tip = dynamics.model(StackDraw.MEDIAN);
-    this.lobes = StabilityLobes.milling(cut.process(), tip);
-    this.drawn = draws.stream().map(this::drawn).toList();
+    this.stable = stable;
+    this.cut = stable.cut;
+    this.lobes = stable.lobes;
   }
 
   /** The chart; null where the job is no cut to which lobes apply. */
   public static @Nullable StabilityChart solve(
       JobContext context, Appraisal appraisal, ChartAsked asked) {
-    ChatterCut cut = ChatterCut.of(context);
-    return cut == null
-        ? null
-        : new ChartSolver(context, cut, TipDynamics.of(context, appraisal)).chart(asked);
+    StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
+    return stable == null ? null : new ChartSolver(context, stable).chart(asked);
   }
 
   private StabilityChart chart(ChartAsked asked) {
-    boolean modal = LowImmersion.applies(tip);
+    boolean modal = LowImmersion.applies(stable.tip);
     boolean wanted =
         asked.method() == null
             ? cut.isLow(context)
             : asked.method() == StabilityMethod.SEMI_DISCRETIZATION;
-    LowImmersion fine = wanted && modal ? LowImmersion.of(cut.process(), tip) : null;
+    LowImmersion fine = wanted && modal ? LowImmersion.of(cut.process(), stable.tip) : null;
     double to = highest(asked);
     double from = lowest(asked, to);
     double[] speeds = evenly(from, to, fine == null ? SPEEDS : DEAR_SPEEDS);
@@ -84,12 +74,12 @@ public final class ChartSolver {
         cut.process().tangentialPa(),
         cut.process().radialRatio(),
         cut.ktSourceKey(),
-        dynamics.isMeasured(),
+        stable.dynamics.isMeasured(),
         boundary,
         at,
         guaranteed(boundary, at, asAsked),
         best(boundary, from, to, rough),
-        TipDynamics.modes(tip),
+        TipDynamics.modes(stable.tip),
         band(from, to),
         asAsked,
         cautions(wanted, modal, asAsked));
@@ -184,101 +174,49 @@ public final class ChartSolver {
         && (i == boundary.size() - 1 || boundary.get(i + 1).depthM() <= point.depthM());
   }
 
-  /** Every draw as the lobes of its dynamics and the factor on depth of its force. */
   private StabilityChart.Band band(double fromRadPerS, double toRadPerS) {
-    double[] speeds = evenly(fromRadPerS, toRadPerS, BAND_SPEEDS);
-    double[][] depth = new double[speeds.length][draws.size()];
-    for (int d = 0; d < draws.size(); d++) {
-      StabilityLobes one = drawn.get(d);
-      double force = forceFactor(draws.get(d));
-      for (int i = 0; i < speeds.length; i++) {
-        depth[i][d] = one.limitAt(speeds[i]).depthM() / force;
-      }
+    List<StabilityChart.Point> low = new ArrayList<>(BAND_SPEEDS);
+    List<StabilityChart.Point> high = new ArrayList<>(BAND_SPEEDS);
+    for (double speed : evenly(fromRadPerS, toRadPerS, BAND_SPEEDS)) {
+      double[] limits = stable.limitsM(speed);
+      low.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, LOW), Double.NaN));
+      high.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, HIGH), Double.NaN));
     }
-    List<StabilityChart.Point> low = new ArrayList<>(speeds.length);
-    List<StabilityChart.Point> high = new ArrayList<>(speeds.length);
-    for (int i = 0; i < speeds.length; i++) {
-      Arrays.sort(depth[i]);
-      low.add(new StabilityChart.Point(speeds[i], percentile(depth[i], 0.05), Double.NaN));
-      high.add(new StabilityChart.Point(speeds[i], percentile(depth[i], 0.95), Double.NaN));
-    }
-    return new StabilityChart.Band(low, high, draws.size());
-  }
-
-  private StabilityLobes drawn(StackDraw draw) {
-    return dynamics.isMeasured()
-        ? lobes
-        : StabilityLobes.milling(cut.process(), dynamics.model(draw));
-  }
-
-  private double forceFactor(StackDraw draw) {
-    return cut.ktOverMedian().atStandardScore(draw.force());
-  }
-
-  /** Of sorted values, each in the middle of its stratum, straight between them. */
-  static double percentile(double[] sorted, double probability) {
-    double place = probability * sorted.length - HALF;
-    int below = (int) Math.floor(place);
-    if (below < 0) {
-      return sorted[0];
-    }
-    if (below + 1 >= sorted.length) {
-      return sorted[sorted.length - 1];
-    }
-    double share = place - below;
-    return share == 0 || sorted[below] == sorted[below + 1]
-        ? sorted[below]
-        : sorted[below] + share * (sorted[below + 1] - sorted[below]);
+    return new StabilityChart.Band(low, high, StableDepth.DRAWS);
   }
 
   private StabilityChart.Cut asAsked(@Nullable LowImmersion fine) {
     double depth = context.job.operation().axialDepthM();
-    double[] atMedianForce =
-        drawn.stream().mapToDouble(one -> one.limitAt(speed()).depthM()).toArray();
-    double[] limits = limits(atMedianForce);
+    double[] atMedianForce = stable.atMedianForceM(speed());
+    double[] limits = stable.withForce(atMedianForce);
     return new StabilityChart.Cut(
         speed(),
         depth,
         point(speed(), fine),
-        percentile(limits, 0.05),
-        percentile(limits, 0.95),
-        probabilityStable(limits, depth, fine),
+        StableDepth.percentile(limits, LOW),
+        StableDepth.percentile(limits, HIGH),
+        fine == null ? StableDepth.probabilityAtLeast(limits, depth) : probabilityStable(depth),
         narrowing(atMedianForce));
   }
 
-  /** Limits with the force of every draw, sorted. */
-  private double[] limits(double[] atMedianForceM) {
-    double[] limits = atMedianForceM.clone();
-    for (int i = 0; i < limits.length; i++) {
-      limits[i] /= forceFactor(draws.get(i));
-    }
-    Arrays.sort(limits);
-    return limits;
-  }
-
-  private double probabilityStable(double[] limits, double depthM, @Nullable LowImmersion fine) {
-    long stable;
-    if (fine == null) {
-      stable = Arrays.stream(limits).filter(limit -> limit >= depthM).count();
-    } else {
-      stable =
-          draws.stream()
-              .filter(
-                  draw ->
-                      LowImmersion.of(cut.process(), dynamics.model(draw))
-                          .isStable(speed(), depthM * forceFactor(draw)))
-              .count();
-    }
-    return (double) stable / draws.size();
+  private double probabilityStable(double depthM) {
+    long count =
+        stable.draws.stream()
+            .filter(
+                draw ->
+                    LowImmersion.of(cut.process(), stable.dynamics.model(draw))
+                        .isStable(speed(), depthM * stable.forceFactor(draw)))
+            .count();
+    return (double) count / StableDepth.DRAWS;
   }
 
   /** What would be left of the spread if the tip, or the force, were at its median for sure. */
   private List<StabilityChart.Narrowing> narrowing(double[] atMedianForceM) {
     List<StabilityChart.Narrowing> all = new ArrayList<>();
-    if (!dynamics.isMeasured()) {
-      double[] known = new double[draws.size()];
-      Arrays.fill(known, lobes.limitAt(speed()).depthM());
-      all.add(narrowing("tap-test", "/assembly/measured/modes", limits(known)));
+    if (!stable.dynamics.isMeasured()) {
+      double[] known = new double[StableDepth.DRAWS];
+      Arrays.fill(known, stable.medianM(speed()));
+      all.add(narrowing("tap-test", "/assembly/measured/modes", stable.withForce(known)));
     }
     if (Double.isNaN(context.job.workpiece().ktPa())) {
       double[] known = atMedianForceM.clone();
@@ -292,7 +230,9 @@ public final class ChartSolver {
   private static StabilityChart.Narrowing narrowing(
       String measurement, String pointer, double[] leftM) {
     return new StabilityChart.Narrowing(
-        measurement, pointer, percentile(leftM, 0.95) / percentile(leftM, 0.05));
+        measurement,
+        pointer,
+        StableDepth.percentile(leftM, HIGH) / StableDepth.percentile(leftM, LOW));
   }
 
   private List<Caution> cautions(boolean wanted, boolean modal, StabilityChart.Cut asAsked) {

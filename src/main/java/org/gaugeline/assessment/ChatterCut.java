@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * <p>What matters is how much more force a thicker chip takes, so that K_t is the slope d(kc·h)/dh
  * of the force law at the mean chip thickness (Kienzle: (1 − mc)·kc), without the part that rubs
  * whatever the chip. K_r is the material's ratio of radial to tangential force, of which only the
- * share across the axis counts: times the mean sine of the edge's lead angle over the depth. What
- * the caller measured replaces both.
+ * share across the axis counts: times the mean sine of the edge's lead angle. What the caller
+ * measured replaces both.
  *
  * @param process teeth, coefficients and arc of contact
  * @param immersion radial depth over diameter
@@ -53,7 +53,7 @@ record ChatterCut(
             : job.workpiece().krRatio();
     Spread spread = ForceLaw.spread(job, context.models.values(), context.cut.meanChipThicknessM());
     return new ChatterCut(
-        new MillingProcess(job.tool().teeth(), kt, kr * acrossAxis(job), engagement),
+        new MillingProcess(job.tool().teeth(), kt, kr * acrossAxis(job.tool()), engagement),
         Math.min(1, job.operation().radialDepthM() / job.tool().diameterM()),
         measured ? Quantiles.exact(1) : Models.quantiles(spread),
         measured ? "given" : job.workpiece().sourceKey());
@@ -66,22 +66,13 @@ record ChatterCut(
     return (force.forcePerWidthNPerM(h + step) - force.forcePerWidthNPerM(h - step)) / (2 * step);
   }
 
-  /** Mean over the depth of the sine of the lead angle: of a round edge R(κ − sin κ·cos κ)/2a. */
-  private static double acrossAxis(Job job) {
-    Job.Tool tool = job.tool();
-    double radius =
-        tool.kind() == ToolKind.BALL_END_MILL ? tool.diameterM() / 2 : tool.cornerRadiusM();
-    double depth = Math.max(job.operation().axialDepthM(), 1e-9);
-    if (tool.kind() != ToolKind.BALL_END_MILL && tool.leadAngleRad() < Math.PI / 2 - 1e-6) {
-      return Math.sin(tool.leadAngleRad());
-    }
-    if (radius <= 0) {
-      return 1;
-    }
-    double round = Math.min(depth, radius);
-    double kappa = Math.acos(1 - round / radius);
-    double share = radius * (kappa - Math.sin(kappa) * Math.cos(kappa)) / 2;
-    return (share + depth - round) / depth;
+  /**
+   * Mean sine of the edge's lead angle: sin κ of a straight edge, π/4 over a quarter of a ball, 1
+   * where only a corner is rounded. Taken the same for every depth, so that a limit on depth does
+   * not move with it.
+   */
+  private static double acrossAxis(Job.Tool tool) {
+    return tool.kind() == ToolKind.BALL_END_MILL ? Math.PI / 4 : Math.sin(tool.leadAngleRad());
   }
 
   /** Immersion below which the zeroth-order solution is not trusted. */

@@ -2,6 +2,7 @@ package org.gaugeline.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.Measured;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.SampledResponse;
@@ -24,10 +25,9 @@ final class TipDynamics {
     this.measured = measured;
   }
 
-  static TipDynamics of(JobContext context, Appraisal appraisal) {
+  static TipDynamics of(JobContext context, Body body, Assembly assembly) {
     return new TipDynamics(
-        new StackDynamics(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        appraisal.assembly().measured());
+        new StackDynamics(context, body, assembly.stickOutM()), assembly.measured());
   }
 
   boolean isMeasured() {

@@ -86,7 +86,7 @@ final class StabilityChartWriter {
     json.endArray();
   }
 
-  private static void points(JsonBytes json, String name, List<StabilityChart.Point> points) {
+  static void points(JsonBytes json, String name, List<StabilityChart.Point> points) {
     json.array(name);
     for (StabilityChart.Point point : points) {
       json.object();

@@ -175,7 +175,14 @@ public final class Completion {
         weight(intent, asked.speedWeight(), "speed", assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
         asked.limit() == null ? 5 : asked.limit(),
-        asked.stability() == null || asked.stability());
+        stability(asked.stability()));
+  }
+
+  private static StabilityUse stability(@Nullable Boolean asked) {
+    if (asked == null) {
+      return StabilityUse.JUDGED_WHERE_MEASURED;
+    }
+    return asked ? StabilityUse.JUDGED : StabilityUse.NONE;
   }
 
   private static double orNaN(@Nullable Double given) {

@@ -152,10 +152,10 @@ class StackDynamicsTest {
   @Test
   void percentilesLieInTheMiddleOfTheirStrata() {
     double[] ten = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10};
-    assertThat(ChartSolver.percentile(ten, 0.05)).isEqualTo(1);
-    assertThat(ChartSolver.percentile(ten, 0.5)).isEqualTo(5.5);
-    assertThat(ChartSolver.percentile(ten, 0.95)).isEqualTo(10);
+    assertThat(StableDepth.percentile(ten, 0.05)).isEqualTo(1);
+    assertThat(StableDepth.percentile(ten, 0.5)).isEqualTo(5.5);
+    assertThat(StableDepth.percentile(ten, 0.95)).isEqualTo(10);
     double[] open = {1, 2, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    assertThat(ChartSolver.percentile(open, 0.9)).isInfinite();
+    assertThat(StableDepth.percentile(open, 0.9)).isInfinite();
   }
 }

@@ -215,6 +215,88 @@ class StabilityChartContractTest {
             });
   }
 
+  /**
+   * A tap test is believed: too deep a cut is unfit, and the limit that is told holds when asked.
+   */
+  @Test
+  void aTapTestedAssemblyIsJudgedAndItsLimitHolds() {
+    ObjectNode body = DEMOS.get(0).deepCopy();
+    body.remove("chart");
+    JsonNode deep = assessed(body);
+    assertThat(severity(deep, "stable-depth")).isEqualTo("error");
+    JsonNode limit = deep.at("/assembly/limits/axialDepthMm");
+    assertThat(limit.path("governedBy").asText()).isEqualTo("stable-depth");
+    assertThat(deep.at("/assembly/stableSpeeds")).isNotEmpty();
+    ((ObjectNode) body.path("operation")).set("axialDepthMm", limit.path("value"));
+    assertThat(severity(assessed(body), "stable-depth")).isEmpty();
+    ObjectNode between = body.deepCopy();
+    ((ObjectNode) between.path("operation"))
+        .put("axialDepthMm", 1.05 * limit.path("value").asDouble());
+    assertThat(severity(assessed(between), "stable-depth")).isEqualTo("warning");
+  }
+
+  /** A prediction is told and not judged, unless that is asked for. */
+  @Test
+  void aPredictedDepthIsJudgedOnlyWhereThatIsAsked() {
+    ObjectNode body = DEMOS.get(1).deepCopy();
+    body.remove("chart");
+    ((ObjectNode) body.path("operation")).put("axialDepthMm", 12);
+    JsonNode silent = assessed(body);
+    assertThat(severity(silent, "stable-depth")).isEmpty();
+    assertThat(silent.at("/assembly/stableSpeeds")).isNotEmpty();
+    ((ObjectNode) body.path("preferences")).put("stability", true);
+    assertThat(severity(assessed(body), "stable-depth")).isEqualTo("error");
+    ((ObjectNode) body.path("preferences")).put("stability", false);
+    JsonNode none = assessed(body);
+    assertThat(severity(none, "stable-depth")).isEmpty();
+    assertThat(none.path("assembly").has("stableSpeeds")).isFalse();
+  }
+
+  @Test
+  void aRecommendationTellsOfChatterAndGoodSpeedsWhereThatIsAsked() throws IOException {
+    ObjectNode intent = demoIntent("16-volute-deep-wall");
+    String silent = recommended(intent).toString();
+    assertThat(silent).doesNotContain("may-chatter", "stableSpeeds");
+    ((ObjectNode) intent.path("preferences")).put("stability", true);
+    JsonNode answer = recommended(intent);
+    assertThat(answer.path("assemblies")).isNotEmpty();
+    for (JsonNode assembly : answer.path("assemblies")) {
+      assertThat(assembly.path("stableSpeeds")).as("%s", assembly).isNotEmpty();
+      assertThat(assembly.path("cautions").findValuesAsText("code")).contains("may-chatter");
+    }
+    ((ObjectNode) intent.path("operation")).put("axialDepthMm", 0.05);
+    for (JsonNode assembly : recommended(intent).path("assemblies")) {
+      assertThat(assembly.path("cautions").findValuesAsText("code")).doesNotContain("may-chatter");
+    }
+  }
+
+  private static JsonNode recommended(JsonNode intent) {
+    Response response =
+        given().contentType("application/json").body(intent.toString()).post("/v1/recommendations");
+    assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    JsonNode answer = ContractSchemas.parse(response.asString());
+    assertThat(ContractSchemas.faults("Recommendation", answer)).isEmpty();
+    return answer;
+  }
+
+  private static JsonNode assessed(JsonNode body) {
+    Response response =
+        given().contentType("application/json").body(body.toString()).post("/v1/assessments");
+    assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    JsonNode answer = ContractSchemas.parse(response.asString());
+    assertThat(ContractSchemas.faults("Assessment", answer)).isEmpty();
+    return answer;
+  }
+
+  private static String severity(JsonNode assessment, String code) {
+    for (JsonNode finding : assessment.path("findings")) {
+      if (finding.path("code").asText().equals(code)) {
+        return finding.path("severity").asText();
+      }
+    }
+    return "";
+  }
+
   private static ObjectNode demoIntent(String name) throws IOException {
     return (ObjectNode)
         ContractSchemas.parse(Files.readString(Path.of("demo-data", "intents", name + ".json")));
