@@ -7,7 +7,7 @@ import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BendingMode;
 import org.gaugeline.mechanics.beam.BendingModes;
 import org.gaugeline.mechanics.beam.ElasticJoint;
-import org.gaugeline.mechanics.beam.TipCompliance;
+import org.gaugeline.mechanics.beam.FirstShape;
 import org.gaugeline.mechanics.damper.TunedDamper;
 import org.gaugeline.mechanics.receptance.LossFactors;
 import org.gaugeline.mechanics.receptance.ModalResponse;
@@ -114,18 +114,15 @@ final class StackDynamics {
 
   /**
    * A tuned mass as it leaves a careful shop: tuned against chatter for the lowest mode of the
-   * stack at the median of its joints. How much of it the tip feels follows from the shape of the
-   * deflection under a force at the tip.
+   * stack at the median of its joints. How much of it the tip feels follows from the shape of that
+   * mode.
    */
   TunedMass tuned(Damper damper) {
     BendingModes solver = new BendingModes();
     BeamChain whole = chain(StackDraw.MEDIAN);
     solver.solve(whole, 1);
     BendingMode first = solver.toList().get(0);
-    BeamChain root = root(StackDraw.MEDIAN, damper.atM());
-    double arm = whole.lengthM() - root.lengthM();
-    double atMass = TipCompliance.of(root) + arm * TipCompliance.rotationRadPerN(root);
-    double shape = atMass / TipCompliance.of(whole);
+    double shape = FirstShape.of(whole).ratioToTip(damper.atM());
     double ratio =
         Math.min(1, TunedDamper.effectiveMassRatio(damper.massKg(), shape, first.tipModalMassKg()));
     return TunedDamper.chatter(ratio)
