@@ -49,9 +49,11 @@ class ArchitectureTest {
           Map.entry(
               "formats",
               List.of("wording", "toollist", "advice", "assessment", "job", "reference")),
+          Map.entry("drawing", List.of("assessment", "job", "reference")),
           Map.entry(
               "http",
               List.of(
+                  "drawing",
                   "formats",
                   "wording",
                   "toollist",

@@ -14,20 +14,25 @@ import org.gaugeline.assembly.Part;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
+import org.gaugeline.assessment.ChartAsked;
+import org.gaugeline.assessment.ChartSolver;
 import org.gaugeline.assessment.DerivationStep;
 import org.gaugeline.assessment.Finding;
+import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Inspection;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
 import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Models;
 import org.gaugeline.assessment.Reasons;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
 import org.gaugeline.job.Job;
 import org.gaugeline.reference.MaterialIndex;
 import org.gaugeline.reference.ReferenceData;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The story of one assessment: complete the intent, put the given components together, weigh that
@@ -70,8 +75,17 @@ public final class Assessor {
    * @throws IntentFaultException where a reference is unknown or nothing holds a tool
    */
   public Judged judge(Intent intent, GivenAssembly given) {
+    Weighing weighing = weigh(intent, given);
+    Inspection inspection =
+        new Inspection(weighing.context(), given, weighing.built(), weighing.appraisal());
+    return new Judged(weighing.context(), weighing.appraisal(), inspection, inspection.findings());
+  }
+
+  private record Weighing(JobContext context, GivenStack.Built built, Appraisal appraisal) {}
+
+  private Weighing weigh(Intent intent, GivenAssembly given) {
     Job job = completion.complete(intent);
-    JobContext context = JobContext.of(job, models);
+    JobContext context = JobContext.ofGiven(job, models);
     GivenStack.Built built = stacks.build(job, given);
     Appraiser appraiser = new Appraiser(context);
     Body body = body(built.body());
@@ -81,14 +95,29 @@ public final class Assessor {
             ? appraiser.appraise(body).assembly()
             : Appraiser.standing(context, built.body(), stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
-    Inspection inspection = new Inspection(context, given, built, appraisal);
-    return new Judged(context, appraisal, inspection, inspection.findings());
+    return new Weighing(context, built, appraisal);
   }
 
   /** How far a judged assembly may go, in each direction alone. */
   public static Limits limits(Judged judged) {
     return new LimitSolver(judged.context()).solve(judged.appraisal());
   }
+
+  /** The stability chart of a given assembly; no chart where no such limit applies to the cut. */
+  public Charted chart(Intent intent, GivenAssembly given, ChartAsked asked) {
+    Weighing weighing = weigh(intent, given);
+    return new Charted(
+        weighing.context(),
+        ChartSolver.solve(weighing.context(), weighing.appraisal(), asked),
+        weighing.appraisal().geometry());
+  }
+
+  /**
+   * A job with its chart.
+   *
+   * @param chart null where no such limit applies to the cut
+   */
+  public record Charted(JobContext context, @Nullable StabilityChart chart, Geometry geometry) {}
 
   /** Everything that is said of a judged assembly. */
   public Assessment assess(Intent intent, GivenAssembly given, Judged judged) {
@@ -123,6 +152,7 @@ public final class Assessor {
         appraisal.geometry(),
         context.predicted(appraisal),
         limits,
+        context.stableSpeeds(appraisal),
         SetUp.steps(context, appraisal, parts, limits),
         weighed.economics(),
         Reasons.of(appraisal),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assembly.Part;
+import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
@@ -14,8 +15,10 @@ import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.assessment.Scores;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.assessment.TiltSearch;
+import org.gaugeline.job.StabilityUse;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
@@ -96,10 +99,29 @@ final class Explanation {
         weighed.appraisal().geometry(),
         context.predicted(weighed.appraisal()),
         solved,
+        stableSpeeds(weighed),
         SetUp.steps(context, weighed.appraisal(), parts, solved),
         weighed.economics().with(BreakEven.of(context, weighed, now)),
         reasons(weighed),
-        AssemblyCautions.of(context, weighed.appraisal()));
+        cautions(weighed));
+  }
+
+  /** Only where stability is asked for: it takes as long as all else that is said. */
+  private List<StabilityChart.Point> stableSpeeds(Weighed weighed) {
+    return context.job().preferences().stability() == StabilityUse.JUDGED
+        ? context.stableSpeeds(weighed.appraisal())
+        : List.of();
+  }
+
+  private List<Caution> cautions(Weighed weighed) {
+    List<Caution> cautions = new ArrayList<>(AssemblyCautions.of(context, weighed.appraisal()));
+    if (context.job().preferences().stability() == StabilityUse.JUDGED) {
+      Caution chatter = context.chatterCaution(weighed.appraisal());
+      if (chatter != null) {
+        cautions.add(chatter);
+      }
+    }
+    return cautions;
   }
 
   private List<Reason> reasons(Weighed weighed) {

@@ -11,6 +11,7 @@ import org.gaugeline.assessment.Probability;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.SetUpStep;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.assessment.Standing;
 
 /**
@@ -18,6 +19,7 @@ import org.gaugeline.assessment.Standing;
  *
  * @param id name within the answer, such as {@code a1}
  * @param components parts to put together, spindle first
+ * @param stableSpeeds speeds with the deepest stable cuts, where they were computed
  * @param rank place among all weighed candidates, 1 for the best
  */
 public record RankedAssembly(
@@ -31,6 +33,7 @@ public record RankedAssembly(
     Geometry geometry,
     Predicted predicted,
     Limits limits,
+    List<StabilityChart.Point> stableSpeeds,
     List<SetUpStep> setUp,
     Economics economics,
     List<Reason> reasons,

@@ -10,9 +10,21 @@ import java.util.List;
  * @param gaugeLengthM gauge plane to the tool's lowest point
  * @param massKg weighed mass, tool included
  * @param modes modes of the tip from a tap test; empty where there was none
+ * @param response samples of the tip's response from a tap test, ascending in each direction; empty
+ *     where there was none
  */
-public record Measured(double runoutTirM, double gaugeLengthM, double massKg, List<Mode> modes) {
+public record Measured(
+    double runoutTirM,
+    double gaugeLengthM,
+    double massKg,
+    List<Mode> modes,
+    List<Sample> response) {
   private static final double N = Double.NaN;
+
+  /** Without a sampled response. */
+  public Measured(double runoutTirM, double gaugeLengthM, double massKg, List<Mode> modes) {
+    this(runoutTirM, gaugeLengthM, massKg, modes, List.of());
+  }
 
   /** Nothing measured. */
   public static final Measured NONE = new Measured(N, N, N, List.of());
@@ -27,6 +39,22 @@ public record Measured(double runoutTirM, double gaugeLengthM, double massKg, Li
    */
   public record Mode(
       boolean alongFeed, double frequencyRadPerS, double dampingRatio, double stiffnessNPerM) {}
+
+  /**
+   * The response x/f of the tip at one frequency.
+   *
+   * @param alongFeed whether along the feed (x) or normal to it (y)
+   * @param frequencyRadPerS frequency
+   * @param realMPerN real part
+   * @param imaginaryMPerN imaginary part
+   */
+  public record Sample(
+      boolean alongFeed, double frequencyRadPerS, double realMPerN, double imaginaryMPerN) {}
+
+  /** Whether the dynamics of the tip were measured. */
+  public boolean hasDynamics() {
+    return !modes.isEmpty() || !response.isEmpty();
+  }
 
   /** Lowest measured frequency; NaN where there is none. */
   public double firstFrequencyRadPerS() {

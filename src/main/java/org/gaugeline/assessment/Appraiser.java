@@ -39,6 +39,7 @@ public final class Appraiser {
     ForceMargins.add(context, held, context.forces, margins);
     GapMargin.add(context, held, margins.get(0), margins);
     insertion(body.holder(), assembly.insertionM(), margins);
+    StableDepth.add(context, body, assembly, margins);
     SpeedMargins.add(context, body, geometry, speed, margins);
     return new Appraisal(held, geometry, margins, Gates.of(context, body, geometry), speed);
   }

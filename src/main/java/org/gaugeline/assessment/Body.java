@@ -146,7 +146,7 @@ public record Body(
   }
 
   /** Whether a shank stands in the bore there: the tool's, or that of an extension. */
-  private static boolean isFilled(HolderBody holder, double fromGaugeM) {
+  static boolean isFilled(HolderBody holder, double fromGaugeM) {
     if (fromGaugeM > holder.projectionM() - holder.maxInsertionM()) {
       return true;
     }

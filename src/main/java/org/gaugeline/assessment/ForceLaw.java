@@ -49,7 +49,7 @@ final class ForceLaw {
         Math.min(kc.p05() / kc.median(), 1 / thin), 1, Math.max(kc.p95() / kc.median(), thin));
   }
 
-  private static SpecificForce specificForce(Job job, ReferenceData data, double factor) {
+  static SpecificForce specificForce(Job job, ReferenceData data, double factor) {
     Job.Workpiece workpiece = job.workpiece();
     double calibratedFrom = data.practice("calibratedFromM");
     if (workpiece.ownConstants()) {

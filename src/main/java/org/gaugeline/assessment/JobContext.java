@@ -52,7 +52,10 @@ public final class JobContext {
   private @Nullable ToolFlexibility lastTool;
   private double lastStickOutM;
 
-  private JobContext(Job job, Models models) {
+  private final boolean ofGivenAssembly;
+
+  private JobContext(Job job, Models models, boolean ofGivenAssembly) {
+    this.ofGivenAssembly = ofGivenAssembly;
     this.job = job;
     this.models = models;
     ReferenceData data = models.data();
@@ -84,7 +87,17 @@ public final class JobContext {
 
   /** Prepares a job. */
   public static JobContext of(Job job, Models models) {
-    return new JobContext(job, models);
+    return new JobContext(job, models, false);
+  }
+
+  /** Prepares a job for which somebody chose an assembly. */
+  public static JobContext ofGiven(Job job, Models models) {
+    return new JobContext(job, models, true);
+  }
+
+  /** Whether an assembly is given, not one of many candidates. */
+  boolean isOfGivenAssembly() {
+    return ofGivenAssembly;
   }
 
   public Job job() {
@@ -212,6 +225,19 @@ public final class JobContext {
   /** An assembly's numbers as lines that can be checked by hand. */
   public List<DerivationStep> derivation(Appraisal appraisal) {
     return Derivation.of(this, appraisal);
+  }
+
+  /**
+   * Speeds at which an assembly cuts deepest without chatter, deepest first; none where no such
+   * limit applies or none is wanted.
+   */
+  public List<StabilityChart.Point> stableSpeeds(Appraisal appraisal) {
+    return StableDepth.bestSpeeds(this, appraisal.body(), appraisal.assembly());
+  }
+
+  /** That the asked depth may chatter with an assembly; null where that is not known. */
+  public @Nullable Caution chatterCaution(Appraisal appraisal) {
+    return StableDepth.caution(this, appraisal.body(), appraisal.assembly());
   }
 
   /** What an assembly is predicted to do. */

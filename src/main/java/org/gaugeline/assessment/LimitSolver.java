@@ -41,10 +41,10 @@ public final class LimitSolver {
   public Limits solve(Appraisal appraisal) {
     Held held = appraisal.held();
     return new Limits(
-        spindleSpeed(appraisal, held),
+        StableDepth.speed(spindleSpeed(appraisal, held), context, appraisal),
         torque(held),
         axialForce(held),
-        axialDepth(held),
+        StableDepth.depth(axialDepth(held), appraisal),
         feed(held),
         stickOut(appraisal),
         featureDepth(appraisal));

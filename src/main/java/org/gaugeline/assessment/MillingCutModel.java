@@ -157,7 +157,7 @@ final class MillingCutModel implements CutModel {
         : new EdgeShape.Cylindrical();
   }
 
-  private static MillingEngagement engagement(Job job) {
+  static MillingEngagement engagement(Job job) {
     Job.Operation operation = job.operation();
     double diameter = job.tool().diameterM();
     double radial = operation.radialDepthM();

@@ -1,6 +1,5 @@
 package org.gaugeline.assessment;
 
-import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.mechanics.balance.BalanceGrade;
 import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
@@ -31,20 +30,12 @@ final class Prediction {
             ? 0
             : ForceMargins.deflection(context, held, context.forces).median(),
         Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        dampingRatio(context, appraisal.assembly().holder()),
+        StackDynamics.dampingRatio(context, appraisal.assembly().holder(), StackDraw.MEDIAN),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
         sides == null ? Double.NaN : sides.medianTirM(),
         sides == null ? Double.NaN : sides.quantileTirM(0.95),
         lifeFactor(context, held.runout().medianTirM()));
-  }
-
-  /** What was measured of a part, else what is usual. */
-  static double dampingRatio(JobContext context, HolderBody holder) {
-    double measured = holder.known().dampingRatio();
-    return Double.isNaN(measured)
-        ? context.models.data().practice("dampingRatio") * holder.family().dampingFactor()
-        : measured;
   }
 
   private static double balanceGradeMPerS(JobContext context, Appraisal appraisal) {

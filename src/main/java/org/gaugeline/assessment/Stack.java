@@ -116,7 +116,7 @@ final class Stack {
     return face ? spindle.faceRotationNmPerRad() : spindle.nativeRotationNmPerRad();
   }
 
-  private static double jointTranslation(JobContext context, HolderBody holder) {
+  static double jointTranslation(JobContext context, HolderBody holder) {
     return holder
         .known()
         .front()
@@ -125,7 +125,7 @@ final class Stack {
                 jointDiameterM(context), holder.family().jointFactor()));
   }
 
-  private static double jointRotation(JobContext context, HolderBody holder) {
+  static double jointRotation(JobContext context, HolderBody holder) {
     return holder
         .known()
         .front()

@@ -46,6 +46,9 @@ final class Values {
   final double hollowTaperHalfAngleRad;
   final double polygonTaperHalfAngleRad;
   final Quantiles jointRotationKappa;
+  private final Quantiles jointTranslation;
+  final Quantiles dampingRatio;
+  final double dampingPerJointFactor;
   final Quantiles shrinkInterferenceBaseM;
   final Quantiles shrinkInterferenceSlope;
   final Quantiles hssShrinkGripFactor;
@@ -135,6 +138,9 @@ final class Values {
     this.hollowTaperHalfAngleRad = data.practice("hollowTaperHalfAngleRad");
     this.polygonTaperHalfAngleRad = data.practice("polygonTaperHalfAngleRad");
     this.jointRotationKappa = Models.quantiles(data.practiceRow("jointRotationKappa").value());
+    this.jointTranslation = Models.quantiles(data.practiceRow("jointTranslationLambda").value());
+    this.dampingRatio = Models.quantiles(data.practiceRow("dampingRatio").value());
+    this.dampingPerJointFactor = data.practice("dampingPerJointFactor");
     this.shrinkInterferenceBaseM =
         Models.quantiles(data.practiceRow("shrinkInterferenceBaseM").value());
     this.shrinkInterferenceSlope =
@@ -193,6 +199,16 @@ final class Values {
     this.shrinkBasis = data.practiceRow("shrinkInterferenceBaseM").sourceKey();
     this.squareBasis = data.practiceRow("squareShearStressPa").sourceKey();
     this.stopBasis = data.practiceRow("flatBearingStressPa").sourceKey();
+  }
+
+  /** Rotational stiffness of a clamped shank over its median. */
+  double kappaFactor(double standardScore) {
+    return jointRotationKappa.atStandardScore(standardScore) / jointRotationKappa.median();
+  }
+
+  /** Lateral stiffness of a clamped shank over its median. */
+  double lambdaFactor(double standardScore) {
+    return jointTranslation.atStandardScore(standardScore) / jointTranslation.median();
   }
 
   private static double friction(ReferenceData data, String id) {

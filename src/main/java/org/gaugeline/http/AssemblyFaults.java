@@ -10,6 +10,7 @@ import org.gaugeline.http.wire.WireAssessment;
 
 /** Given assemblies that describe nothing, or name what the catalogue lacks. */
 final class AssemblyFaults {
+  private static final String RESPONSE = "/assembly/measured/response";
   private static final String COMPONENTS = "/assembly/components";
 
   private AssemblyFaults() {}
@@ -38,6 +39,59 @@ final class AssemblyFaults {
       StockContradictions.profile(pointer, orEmpty(component.profile()), faults);
       catalogue.components().find(pointer, component, faults);
     }
+    measured(orElse(assembly.measured(), WireAssessment.Measured.NONE), faults);
     return faults;
+  }
+
+  /** A direction is measured as modes or as samples, and those of one direction ascend. */
+  private static void measured(WireAssessment.Measured measured, List<Fault> faults) {
+    for (String direction : List.of("x", "y")) {
+      boolean asModes =
+          orEmpty(measured.modes()).stream().anyMatch(m -> direction.equals(m.direction()));
+      List<WireAssessment.Sample> samples = orEmpty(measured.response());
+      int count = 0;
+      double last = 0;
+      for (int i = 0; i < samples.size(); i++) {
+        WireAssessment.Sample sample = samples.get(i);
+        Double hz = sample.frequencyHz();
+        if (!direction.equals(sample.direction()) || hz == null) {
+          continue;
+        }
+        if (hz <= last) {
+          faults.add(
+              new Fault(
+                  RESPONSE + "/" + i + "/frequencyHz",
+                  "contradiction",
+                  "frequencyHz ("
+                      + SchemaFaults.plain(hz)
+                      + ") is not above that of the sample before in direction "
+                      + direction
+                      + " ("
+                      + SchemaFaults.plain(last)
+                      + "). Sort the samples of each direction.",
+                  Map.of("actual", hz, "other", last)));
+        }
+        last = hz;
+        count++;
+      }
+      if (count == 1) {
+        faults.add(
+            new Fault(
+                RESPONSE,
+                "contradiction",
+                "response has one sample in direction "
+                    + direction
+                    + "; it takes at least two, from below the lowest mode to above the highest.",
+                Map.of("actual", count)));
+      }
+      if (asModes && count > 0) {
+        faults.add(
+            new Fault(
+                RESPONSE,
+                "contradiction",
+                "response and modes both describe direction " + direction + ". Give one of them.",
+                Map.of("otherPointer", "/assembly/measured/modes")));
+      }
+    }
   }
 }

@@ -49,6 +49,9 @@ final class AssemblyWriter {
     geometry(json, a.geometry());
     predicted(json, a.predicted());
     limits(json, a.limits());
+    if (!a.stableSpeeds().isEmpty()) {
+      StabilityChartWriter.points(json, "stableSpeeds", a.stableSpeeds());
+    }
     setUp(json, a, job);
     economics(json, a.economics(), job);
     reasons.reasons(json, a.reasons(), job);

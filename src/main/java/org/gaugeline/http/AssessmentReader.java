@@ -42,7 +42,8 @@ final class AssessmentReader {
         orNaN(si(m.runoutAtTipUm(), UnitSuffix.UM)),
         orNaN(si(m.gaugeLengthMm(), UnitSuffix.MM)),
         orNaN(m.massKg()),
-        orEmpty(m.modes()).stream().map(AssessmentReader::mode).toList());
+        orEmpty(m.modes()).stream().map(AssessmentReader::mode).toList(),
+        orEmpty(m.response()).stream().map(AssessmentReader::sample).toList());
   }
 
   private static Measured.Mode mode(WireAssessment.Mode m) {
@@ -51,6 +52,14 @@ final class AssessmentReader {
         2 * Math.PI * Objects.requireNonNull(m.frequencyHz()),
         Objects.requireNonNull(m.dampingRatio()),
         Objects.requireNonNull(m.stiffnessNPerM()));
+  }
+
+  private static Measured.Sample sample(WireAssessment.Sample s) {
+    return new Measured.Sample(
+        "x".equals(s.direction()),
+        2 * Math.PI * Objects.requireNonNull(s.frequencyHz()),
+        Objects.requireNonNull(s.realMPerN()),
+        Objects.requireNonNull(s.imaginaryMPerN()));
   }
 
   private static double orNaN(@Nullable Double value) {

@@ -78,7 +78,9 @@ final class IntentReader {
         si(w.kc11NPerMm2(), N_PER_MM2),
         w.mc(),
         ISO_GROUPS.find(w.isoGroup()),
-        si(w.complianceUmPerN(), UM_PER_N));
+        si(w.complianceUmPerN(), UM_PER_N),
+        si(w.ktNPerMm2(), N_PER_MM2),
+        w.krRatio());
   }
 
   private static Intent.Operation operation(WireIntent.Operation o) {

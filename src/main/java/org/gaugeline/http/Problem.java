@@ -111,7 +111,7 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
               "not-acceptable",
               "The answer cannot be had in the accepted media types",
               406,
-              "This address answers in application/json.");
+              "Addresses answer in application/json, /v1/stability-charts also in image/svg+xml.");
       case 413 -> plain("body-too-large", "The body is larger than the limit", 413, "Send less.");
       case 415 ->
           plain(

@@ -54,7 +54,9 @@ public class RecommendationResource {
     }
     WireIntent wire = recommendations.read(body);
     Supplier<RestResponse<byte[]>> answer = () -> response(recommendations.answer(wire, body));
-    return stockSize(wire) > SMALL_STOCK ? beside(answer) : Uni.createFrom().item(answer);
+    return stockSize(wire) > SMALL_STOCK || tellsStability(wire)
+        ? beside(answer)
+        : Uni.createFrom().item(answer);
   }
 
   /** Handed over at once, so that a full queue refuses here. */
@@ -65,6 +67,12 @@ public class RecommendationResource {
       LOG.debug("too many large bodies at once", e);
       throw new ProblemException(Problem.overloaded());
     }
+  }
+
+  /** Then the response of what is shown is solved for every draw of its joints. */
+  private static boolean tellsStability(WireIntent wire) {
+    WireIntent.Preferences preferences = wire.preferences();
+    return preferences != null && Boolean.TRUE.equals(preferences.stability());
   }
 
   private static int stockSize(WireIntent wire) {

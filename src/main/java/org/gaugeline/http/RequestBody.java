@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.http.wire.WireIntent;
+import org.gaugeline.http.wire.WireStabilityChart;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,12 +62,39 @@ final class RequestBody<W> {
     return new RequestBody<>(
         WireAssessment.class,
         document.schema("AssessmentIntent"),
+        wire -> assessed(wire, catalogue));
+  }
+
+  /** Bodies of stability charts. */
+  static RequestBody<WireStabilityChart> ofStabilityCharts(
+      ContractDocument document, CatalogueFaults catalogue) {
+    return new RequestBody<>(
+        WireStabilityChart.class,
+        document.schema("StabilityChartIntent"),
         wire -> {
-          List<Fault> faults = new ArrayList<>(Contradictions.find(wire.intent()));
-          faults.addAll(catalogue.find(wire.intent()));
-          faults.addAll(AssemblyFaults.find(wire, catalogue));
+          List<Fault> faults = assessed(wire.assessment(), catalogue);
+          WireStabilityChart.Chart chart = wire.chart();
+          Double from = chart == null ? null : chart.fromRpm();
+          Double to = chart == null ? null : chart.toRpm();
+          if (from != null && to != null && from >= to) {
+            Contradictions.add(
+                faults,
+                "/chart/fromRpm",
+                from,
+                "/chart/toRpm",
+                to,
+                "is not below",
+                "Maybe the two were swapped.");
+          }
           return faults;
         });
+  }
+
+  private static List<Fault> assessed(WireAssessment wire, CatalogueFaults catalogue) {
+    List<Fault> faults = new ArrayList<>(Contradictions.find(wire.intent()));
+    faults.addAll(catalogue.find(wire.intent()));
+    faults.addAll(AssemblyFaults.find(wire, catalogue));
+    return faults;
   }
 
   /**

@@ -87,6 +87,8 @@ public final class Completion {
           true,
           Double.NaN,
           data.practiceRow("radialForceRatio").value(),
+          orNaN(asked.ktPa()),
+          orNaN(asked.krRatio()),
           compliance,
           "given");
     }
@@ -115,6 +117,8 @@ public final class Completion {
         own,
         material.handbookPowerPa() * hardnessFactor,
         material.radialRatio(),
+        orNaN(asked.ktPa()),
+        orNaN(asked.krRatio()),
         compliance,
         own ? "given" : material.sourceKey());
   }
@@ -171,7 +175,19 @@ public final class Completion {
         weight(intent, asked.reachWeight(), "reach", stage, assumptions),
         weight(intent, asked.speedWeight(), "speed", stage, assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
-        asked.limit() == null ? 5 : asked.limit());
+        asked.limit() == null ? 5 : asked.limit(),
+        stability(asked.stability()));
+  }
+
+  private static StabilityUse stability(@Nullable Boolean asked) {
+    if (asked == null) {
+      return StabilityUse.JUDGED_WHERE_MEASURED;
+    }
+    return asked ? StabilityUse.JUDGED : StabilityUse.NONE;
+  }
+
+  private static double orNaN(@Nullable Double given) {
+    return given == null ? Double.NaN : given;
   }
 
   /**

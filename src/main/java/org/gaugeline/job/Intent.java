@@ -46,7 +46,9 @@ public record Intent(
       @Nullable Double kc11Pa,
       @Nullable Double mc,
       @Nullable IsoGroup isoGroup,
-      @Nullable Double complianceMPerN) {}
+      @Nullable Double complianceMPerN,
+      @Nullable Double ktPa,
+      @Nullable Double krRatio) {}
 
   /** The cut. */
   public record Operation(

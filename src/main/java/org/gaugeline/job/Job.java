@@ -48,6 +48,8 @@ public record Job(
    * @param material table row; null where the caller gave constants for a material of its own
    * @param ownConstants whether the caller's constants replaced the table's
    * @param handbookPowerPa energy per volume by the handbook at that hardness; NaN where unknown
+   * @param ktPa measured linear tangential cutting coefficient; NaN where not given
+   * @param krRatio measured ratio of the radial to the tangential one; NaN where not given
    */
   public record Workpiece(
       String name,
@@ -59,6 +61,8 @@ public record Job(
       boolean ownConstants,
       double handbookPowerPa,
       Spread radialRatio,
+      double ktPa,
+      double krRatio,
       double complianceMPerN,
       String sourceKey) {}
 
@@ -229,7 +233,11 @@ public record Job(
       ShankCondition shankCondition,
       ColletCondition colletCondition) {}
 
-  /** What matters to the asker. */
+  /**
+   * What matters to the asker.
+   *
+   * @param stability what the stable depth is used for
+   */
   public record Preferences(
       RankBy rankBy,
       double accuracyWeight,
@@ -237,5 +245,6 @@ public record Job(
       double reachWeight,
       double speedWeight,
       double confidence,
-      int limit) {}
+      int limit,
+      StabilityUse stability) {}
 }

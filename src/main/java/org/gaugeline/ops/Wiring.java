@@ -13,6 +13,7 @@ import org.gaugeline.http.Assessments;
 import org.gaugeline.http.Catalogue;
 import org.gaugeline.http.RecommendationEngine;
 import org.gaugeline.http.Recommendations;
+import org.gaugeline.http.StabilityCharts;
 import org.gaugeline.http.ToolListChecks;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
@@ -74,6 +75,13 @@ public class Wiring {
   ToolListChecks toolListChecks(
       Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
     return new ToolListChecks(assessor, words, data, holders, SymbolTables.load(data));
+  }
+
+  @Produces
+  @Singleton
+  StabilityCharts stabilityCharts(
+      Assessor assessor, Words words, ReferenceData data, HolderCatalogue holders) {
+    return new StabilityCharts(assessor, words, data, holders);
   }
 
   @Produces

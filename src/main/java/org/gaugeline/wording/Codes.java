@@ -86,6 +86,14 @@ public final class Codes {
           "disc-runs-out-sideways",
           "internal-thread-assumed");
 
+  /** What a person must know before trusting a stability chart. */
+  public static final List<String> CHART_CAUTIONS =
+      List.of(
+          "method-needs-modes",
+          "period-doubling-not-seen",
+          "process-damping-left-out",
+          "may-chatter");
+
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
       List.of(

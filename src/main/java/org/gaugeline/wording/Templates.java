@@ -109,7 +109,8 @@ final class Templates {
     for (String code : Codes.reasons()) {
       reasons.put(code, variants("reason." + code, unlimited));
     }
-    Map<String, Sentence> cautions = all("caution.", Codes.CAUTIONS);
+    Map<String, Sentence> cautions = new HashMap<>(all("caution.", Codes.CAUTIONS));
+    cautions.putAll(all("caution.", Codes.CHART_CAUTIONS));
     Map<String, Sentence> steps = all("step.", Codes.STEPS);
     Map<String, Sentence> assumptions = all("assumption.", Codes.ASSUMPTIONS);
     Map<String, Sentence> limits = all("limit.", Codes.limits());

@@ -4,10 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.gaugeline.assembly.Candidate;
+import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assessment.Pair;
 import org.gaugeline.assessment.Reason;
+import org.gaugeline.job.Job;
 import org.gaugeline.reference.ContactMode;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.tables.CatalogueTables;
@@ -67,6 +70,16 @@ public final class Bench {
                     (HolderBody holder) -> Math.abs(holder.projectionM() - projectionMm / 1e3))
                 .thenComparing(HolderBody::ref))
         .orElseThrow(() -> new AssertionError("no " + family + " of " + boreMm + " mm"));
+  }
+
+  /** Every damped stack that may be weighed for a job. */
+  public static List<HolderBody> dampedBodies(Job job) {
+    Candidates.Composed composed = new Candidates(DATA, CATALOGUE).compose(job);
+    return Stream.concat(composed.byFamily().values().stream(), composed.deeper().values().stream())
+        .flatMap(List::stream)
+        .map(Candidate::holder)
+        .filter(holder -> holder.damper() != null)
+        .toList();
   }
 
   /** What is said of one pair; empty where it does not apply. */

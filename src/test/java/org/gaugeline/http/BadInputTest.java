@@ -364,13 +364,20 @@ class BadInputTest {
                     .body(json(LEAST))
                     .post(ADDRESS)))
         .isEqualTo(406);
-    for (String nowhere :
-        List.of("/v1", "/v1/nothing", "/v1/stability-charts", "/v1/catalogue/luck", "/nothing")) {
+    for (String nowhere : List.of("/v1", "/v1/nothing", "/v1/catalogue/luck", "/nothing")) {
       assertThat(status(given().get(nowhere))).as(nowhere).isEqualTo(404);
     }
-    assertThat(
-            status(given().contentType("application/json").body("{}").post("/v1/stability-charts")))
+    assertThat(status(given().contentType("application/json").body("{}").post("/v1/nothing")))
         .isEqualTo(404);
+    assertThat(status(given().get("/v1/stability-charts"))).isEqualTo(405);
+    assertThat(
+            status(
+                given()
+                    .contentType("application/json")
+                    .accept("image/png")
+                    .body(json(LEAST))
+                    .post("/v1/stability-charts")))
+        .isEqualTo(406);
   }
 
   private static int status(Response response) {

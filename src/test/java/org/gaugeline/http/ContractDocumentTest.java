@@ -51,7 +51,10 @@ class ContractDocumentTest {
           "ListWorkpiece",
           "ListOperation",
           "ListTool",
-          "ListMachine");
+          "ListMachine",
+          "MeasuredSample",
+          "StabilityChartIntent",
+          "ChartRequest");
 
   private final JsonNode document = ContractSchemas.DOCUMENT;
   private final JsonNode schemas = document.path("components").path("schemas");
@@ -132,7 +135,7 @@ class ContractDocumentTest {
         assertThat(operation.path("responses").has("default")).as(id).isFalse();
       }
     }
-    assertThat(ids).hasSize(17);
+    assertThat(ids).hasSize(18);
   }
 
   @Test
@@ -236,6 +239,18 @@ class ContractDocumentTest {
         .forEach(example -> examples.add(ContractSchemas.parse(example.path("value").toString())));
     List<JsonNode> bodies = new ArrayList<>();
     IntentBodyTest.demoBodies("assessments")
+        .forEach(body -> bodies.add(ContractSchemas.parse(body.toString())));
+    assertThat(examples).containsExactlyElementsOf(bodies);
+  }
+
+  @Test
+  void showsTheDemoStabilityChartsAsExamples() {
+    List<JsonNode> examples = new ArrayList<>();
+    document
+        .at("/paths/~1v1~1stability-charts/post/requestBody/content/application~1json/examples")
+        .forEach(example -> examples.add(ContractSchemas.parse(example.path("value").toString())));
+    List<JsonNode> bodies = new ArrayList<>();
+    IntentBodyTest.demoBodies("stability-charts")
         .forEach(body -> bodies.add(ContractSchemas.parse(body.toString())));
     assertThat(examples).containsExactlyElementsOf(bodies);
   }

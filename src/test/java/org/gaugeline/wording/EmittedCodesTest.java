@@ -125,7 +125,7 @@ class EmittedCodesTest {
         .containsExactlyInAnyOrderElementsOf(MEMBERS);
   }
 
-  /** The generic series has no arbors, and chatter is not weighed yet. */
+  /** The generic series has no arbors, and a predicted chatter is not judged unless asked for. */
   @Test
   void everyReasonAndStepThatTheGenericSeriesCanRaiseIsInUse() {
     assertThat(STEPS).as("seed %d", SEED).containsExactlyInAnyOrderElementsOf(Codes.STEPS);

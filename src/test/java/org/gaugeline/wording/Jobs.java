@@ -19,7 +19,7 @@ final class Jobs {
     return new Intent(
         null,
         units,
-        new Intent.Workpiece("42CrMo4", null, null, null, null, null),
+        new Intent.Workpiece("42CrMo4", null, null, null, null, null, null, null),
         new Intent.Operation(
             OperationKind.SIDE_MILLING,
             null,

@@ -69,6 +69,8 @@ final class SeededIntents {
         null,
         null,
         null,
+        null,
+        null,
         null);
   }
 

@@ -100,10 +100,18 @@ public record WireAssessment(
       @Nullable Double runoutAtTipUm,
       @Nullable Double gaugeLengthMm,
       @Nullable Double massKg,
-      @Nullable List<Mode> modes) {
+      @Nullable List<Mode> modes,
+      @Nullable List<Sample> response) {
     /** Nothing measured. */
-    public static final Measured NONE = new Measured(null, null, null, null);
+    public static final Measured NONE = new Measured(null, null, null, null, null);
   }
+
+  /** The response of the tip at one frequency. */
+  public record Sample(
+      @Nullable String direction,
+      @Nullable Double frequencyHz,
+      @Nullable Double realMPerN,
+      @Nullable Double imaginaryMPerN) {}
 
   /** One mode of the tip. */
   public record Mode(

@@ -1,0 +1,104 @@
+package org.gaugeline.assessment;
+
+import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.ProfileSection;
+import org.gaugeline.assembly.Seam;
+import org.gaugeline.mechanics.beam.BeamChain;
+import org.gaugeline.mechanics.beam.BeamSegment;
+import org.gaugeline.mechanics.beam.ElasticJoint;
+
+/**
+ * A stretch of a holder body as a beam for dynamics: the seams as stiff as drawn, a tuned mass left
+ * out, because it hangs in rubber and is coupled on its own.
+ */
+final class BodyBeam {
+  private static final double SAME_PLACE_M = 1e-7;
+
+  private BodyBeam() {}
+
+  /**
+   * The beam between two places.
+   *
+   * @param seamScore standard normal score of the seams' stiffness
+   * @param fromM from the gauge plane, m
+   * @param toM from the gauge plane, m
+   */
+  static BeamChain between(
+      HolderBody holder, Models models, double seamScore, double fromM, double toM) {
+    BeamChain.Builder builder = BeamChain.fromBase();
+    double start = 0;
+    for (ProfileSection section : holder.sections()) {
+      double end = start + section.lengthM();
+      if (start > fromM - SAME_PLACE_M && start < toM - SAME_PLACE_M) {
+        for (Seam seam : holder.seams()) {
+          if (Math.abs(seam.atM() - start) < SAME_PLACE_M) {
+            addSeam(builder, seam, models, seamScore);
+          }
+        }
+      }
+      double low = Math.max(start, fromM);
+      double high = Math.min(end, toM);
+      if (high - low > SAME_PLACE_M) {
+        builder.add(cut(holder, models, section, start, low, high));
+      }
+      start = end;
+    }
+    return builder.toTip();
+  }
+
+  private static BeamSegment cut(
+      HolderBody holder,
+      Models models,
+      ProfileSection section,
+      double startM,
+      double lowM,
+      double highM) {
+    boolean filled = Body.isFilled(holder, startM + section.lengthM() / 2);
+    return new BeamSegment(
+        highM - lowM,
+        diameterM(section, lowM - startM),
+        diameterM(section, highM - startM),
+        filled ? 0 : section.boreM(),
+        models.beam(section.solidId()),
+        0,
+        models.beam(section.solidId()));
+  }
+
+  private static double diameterM(ProfileSection section, double alongM) {
+    double share = alongM / section.lengthM();
+    return section.startDiameterM() + share * (section.endDiameterM() - section.startDiameterM());
+  }
+
+  private static void addSeam(
+      BeamChain.Builder builder, Seam seam, Models models, double seamScore) {
+    if (seam instanceof Seam.Clamped clamped) {
+      double d = clamped.shankDiameterM();
+      double factor = clamped.host().family().jointFactor();
+      Values values = models.values();
+      builder.add(
+          new ElasticJoint(
+              clamped
+                  .joint()
+                  .radialOr(
+                      models.jointTranslationNPerM(d, factor) * values.lambdaFactor(seamScore)),
+              clamped
+                  .joint()
+                  .rotationalOr(
+                      models.jointRotationNmPerRad(d, factor) * values.kappaFactor(seamScore))));
+    } else if (seam instanceof Seam.Coupled coupled) {
+      builder.add(
+          new ElasticJoint(
+              coupled
+                  .joint()
+                  .radialOr(
+                      Models.quantiles(coupled.coupling().translationNPerM())
+                          .atStandardScore(seamScore)),
+              coupled
+                  .joint()
+                  .rotationalOr(
+                      Models.quantiles(coupled.coupling().nativeRotationNmPerRad())
+                          .atStandardScore(seamScore))));
+    }
+    // a sleeve lies inside the tool joint, whose spread covers it
+  }
+}

@@ -1,0 +1,260 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.gaugeline.mechanics.chatter.ChatterLimit;
+import org.gaugeline.mechanics.chatter.StabilityLobes;
+import org.gaugeline.mechanics.chatter.StablePockets;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Draws the stability chart of one assembly: the limit at the median, its band under the joint
+ * spread of joints, damping and force, and what the asked cut has of it.
+ */
+public final class ChartSolver {
+  private static final int BAND_SPEEDS = 100;
+  private static final int SPEEDS = 400;
+  private static final int DEAR_SPEEDS = 40;
+  private static final int POCKET_SAMPLES = 300;
+  private static final int MOST_BEST = 5;
+  private static final double LOWEST_SHARE = 0.1;
+  private static final double HALF = 0.5;
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
+
+  private final JobContext context;
+  private final StableDepth stable;
+  private final ChatterCut cut;
+  private final StabilityLobes lobes;
+
+  private ChartSolver(JobContext context, StableDepth stable) {
+    this.context = context;
+    this.stable = stable;
+    this.cut = stable.cut;
+    this.lobes = stable.lobes;
+  }
+
+  /** The chart; null where the job is no cut to which lobes apply. */
+  public static @Nullable StabilityChart solve(
+      JobContext context, Appraisal appraisal, ChartAsked asked) {
+    StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
+    return stable == null ? null : new ChartSolver(context, stable).chart(asked);
+  }
+
+  private StabilityChart chart(ChartAsked asked) {
+    boolean modal = LowImmersion.applies(stable.tip);
+    boolean wanted =
+        asked.method() == null
+            ? cut.isLow(context)
+            : asked.method() == StabilityMethod.SEMI_DISCRETIZATION;
+    LowImmersion fine = wanted && modal ? LowImmersion.of(cut.process(), stable.tip) : null;
+    double to = highest(asked);
+    double from = lowest(asked, to);
+    double[] speeds = evenly(from, to, fine == null ? SPEEDS : DEAR_SPEEDS);
+    List<StabilityChart.Point> boundary = new ArrayList<>(speeds.length);
+    for (double speed : speeds) {
+      boundary.add(point(speed, fine));
+    }
+    List<StabilityChart.Point> at =
+        asked.speedsRadPerS().stream().map(speed -> point(speed, fine)).toList();
+    StabilityChart.Cut asAsked = asAsked(fine);
+    boolean rough = fine == null;
+    boolean known = rough && !cut.isLow(context);
+    return new StabilityChart(
+        rough ? StabilityMethod.ZEROTH_ORDER : StabilityMethod.SEMI_DISCRETIZATION,
+        cut.immersion(),
+        rough
+            ? known ? context.practice("zerothOrderFloorError") : Double.NaN
+            : context.practice("semiDiscretizationError"),
+        rough
+            ? known ? context.practice("zerothOrderLobeError") : Double.NaN
+            : context.practice("semiDiscretizationError"),
+        cut.process().tangentialPa(),
+        cut.process().radialRatio(),
+        cut.ktSourceKey(),
+        stable.dynamics.isMeasured(),
+        boundary,
+        at,
+        guaranteed(boundary, at, asAsked),
+        best(boundary, from, to, rough),
+        TipDynamics.modes(stable.tip),
+        band(from, to),
+        asAsked,
+        cautions(wanted, modal, asAsked));
+  }
+
+  private double highest(ChartAsked asked) {
+    Double to = asked.toRadPerS();
+    if (to != null) {
+      return to;
+    }
+    double machine =
+        Math.min(
+            context.job.machine().maxSpindleSpeedRadPerS(),
+            context.job.tool().maxSpindleSpeedRadPerS());
+    double from = asked.fromRadPerS() == null ? 0 : asked.fromRadPerS();
+    return Math.max(machine, Math.max(speed(), 2 * from));
+  }
+
+  private double lowest(ChartAsked asked, double toRadPerS) {
+    Double from = asked.fromRadPerS();
+    return from == null
+        ? Math.min(LOWEST_SHARE * toRadPerS, Math.min(HALF * speed(), HALF * toRadPerS))
+        : from;
+  }
+
+  private double speed() {
+    return context.job.operation().spindleSpeedRadPerS();
+  }
+
+  private static double[] evenly(double from, double to, int count) {
+    double[] speeds = new double[count];
+    for (int i = 0; i < count; i++) {
+      speeds[i] = from + (to - from) * i / (count - 1);
+    }
+    return speeds;
+  }
+
+  private StabilityChart.Point point(double speedRadPerS, @Nullable LowImmersion fine) {
+    ChatterLimit limit = lobes.limitAt(speedRadPerS);
+    double depth = limit.depthM();
+    if (fine != null && Double.isFinite(depth)) {
+      depth = fine.limitM(speedRadPerS, depth);
+    }
+    double hz = limit.chatterRadPerS() > 0 ? limit.chatterHz() : Double.NaN;
+    return new StabilityChart.Point(speedRadPerS, depth, hz);
+  }
+
+  /** The zeroth-order floor, or less where semi-discretization found less. */
+  private StabilityChart.Point guaranteed(
+      List<StabilityChart.Point> boundary,
+      List<StabilityChart.Point> at,
+      StabilityChart.Cut asAsked) {
+    ChatterLimit floor = lobes.guaranteed();
+    double least = Math.min(floor.depthM(), asAsked.limit().depthM());
+    for (StabilityChart.Point point : boundary) {
+      least = Math.min(least, point.depthM());
+    }
+    for (StabilityChart.Point point : at) {
+      least = Math.min(least, point.depthM());
+    }
+    return new StabilityChart.Point(
+        Double.NaN, least, floor.chatterRadPerS() > 0 ? floor.chatterHz() : Double.NaN);
+  }
+
+  /** Within what machine and tool can turn. */
+  private List<StabilityChart.Point> best(
+      List<StabilityChart.Point> boundary, double fromRadPerS, double toRadPerS, boolean rough) {
+    double most =
+        Math.min(
+            toRadPerS,
+            Math.min(
+                context.job.machine().maxSpindleSpeedRadPerS(),
+                context.job.tool().maxSpindleSpeedRadPerS()));
+    if (!(most > fromRadPerS)) {
+      return List.of();
+    }
+    if (rough) {
+      return StablePockets.best(lobes, fromRadPerS, most, POCKET_SAMPLES, MOST_BEST).stream()
+          .map(pocket -> point(pocket.spindleRadPerS(), null))
+          .toList();
+    }
+    return boundary.stream()
+        .filter(point -> point.spindleRadPerS() <= most && isPeak(boundary, point))
+        .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
+        .limit(MOST_BEST)
+        .toList();
+  }
+
+  private static boolean isPeak(List<StabilityChart.Point> boundary, StabilityChart.Point point) {
+    int i = boundary.indexOf(point);
+    return (i == 0 || boundary.get(i - 1).depthM() < point.depthM())
+        && (i == boundary.size() - 1 || boundary.get(i + 1).depthM() <= point.depthM());
+  }
+
+  private StabilityChart.Band band(double fromRadPerS, double toRadPerS) {
+    List<StabilityChart.Point> low = new ArrayList<>(BAND_SPEEDS);
+    List<StabilityChart.Point> high = new ArrayList<>(BAND_SPEEDS);
+    for (double speed : evenly(fromRadPerS, toRadPerS, BAND_SPEEDS)) {
+      double[] limits = stable.limitsM(speed);
+      low.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, LOW), Double.NaN));
+      high.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, HIGH), Double.NaN));
+    }
+    return new StabilityChart.Band(low, high, StableDepth.DRAWS);
+  }
+
+  private StabilityChart.Cut asAsked(@Nullable LowImmersion fine) {
+    double depth = context.job.operation().axialDepthM();
+    double[] atMedianForce = stable.atMedianForceM(speed());
+    double[] limits = stable.withForce(atMedianForce);
+    return new StabilityChart.Cut(
+        speed(),
+        depth,
+        point(speed(), fine),
+        StableDepth.percentile(limits, LOW),
+        StableDepth.percentile(limits, HIGH),
+        fine == null ? StableDepth.probabilityAtLeast(limits, depth) : probabilityStable(depth),
+        narrowing(atMedianForce));
+  }
+
+  private double probabilityStable(double depthM) {
+    long count =
+        stable.draws.stream()
+            .filter(
+                draw ->
+                    LowImmersion.of(cut.process(), stable.dynamics.model(draw))
+                        .isStable(speed(), depthM * stable.forceFactor(draw)))
+            .count();
+    return (double) count / StableDepth.DRAWS;
+  }
+
+  /** What would be left of the spread if the tip, or the force, were at its median for sure. */
+  private List<StabilityChart.Narrowing> narrowing(double[] atMedianForceM) {
+    List<StabilityChart.Narrowing> all = new ArrayList<>();
+    if (!stable.dynamics.isMeasured()) {
+      double[] known = new double[StableDepth.DRAWS];
+      Arrays.fill(known, stable.medianM(speed()));
+      all.add(narrowing("tap-test", "/assembly/measured/modes", stable.withForce(known)));
+    }
+    if (Double.isNaN(context.job.workpiece().ktPa())) {
+      double[] known = atMedianForceM.clone();
+      Arrays.sort(known);
+      all.add(narrowing("cutting-force-test", "/workpiece/ktNPerMm2", known));
+    }
+    all.sort(Comparator.comparingDouble(StabilityChart.Narrowing::spreadRatio));
+    return List.copyOf(all);
+  }
+
+  private static StabilityChart.Narrowing narrowing(
+      String measurement, String pointer, double[] leftM) {
+    return new StabilityChart.Narrowing(
+        measurement,
+        pointer,
+        StableDepth.percentile(leftM, HIGH) / StableDepth.percentile(leftM, LOW));
+  }
+
+  private List<Caution> cautions(boolean wanted, boolean modal, StabilityChart.Cut asAsked) {
+    List<Caution> cautions = new ArrayList<>();
+    if (wanted && !modal) {
+      cautions.add(caution("method-needs-modes", Double.NaN, Measure.COUNT));
+    }
+    if (cut.isLow(context) && (!wanted || !modal)) {
+      cautions.add(caution("period-doubling-not-seen", cut.immersion(), Measure.RATIO));
+    }
+    double hz = asAsked.limit().chatterHz();
+    double wave = context.job.operation().cuttingSpeedMPerS() / hz;
+    if (wave < context.practice("processDampingWaveM")) {
+      cautions.add(caution("process-damping-left-out", wave, Measure.LENGTH));
+    }
+    if (context.job.operation().axialDepthM() > asAsked.p05M()) {
+      cautions.add(caution("may-chatter", asAsked.p05M(), Measure.LENGTH));
+    }
+    return List.copyOf(cautions);
+  }
+
+  private static Caution caution(String code, double value, Measure measure) {
+    return new Caution(code, Severity.NOTE, value, measure, "");
+  }
+}

@@ -1,0 +1,67 @@
+package org.gaugeline.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.gaugeline.mechanics.spread.StandardNormal;
+
+/**
+ * One draw of what is least known of a stack and its cut, as standard normal scores of each spread.
+ *
+ * @param spindleTurn rotational stiffness of the spindle joint
+ * @param spindleSlide lateral stiffness of the spindle joint
+ * @param seams stiffness of the joints between parts, all alike
+ * @param toolTurn rotational stiffness of the tool joint
+ * @param toolSlide lateral stiffness of the tool joint
+ * @param damping modal damping ratio
+ * @param force cutting coefficient K_t
+ */
+record StackDraw(
+    double spindleTurn,
+    double spindleSlide,
+    double seams,
+    double toolTurn,
+    double toolSlide,
+    double damping,
+    double force) {
+  /** Everything at its median. */
+  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0);
+
+  private static final int DIMENSIONS = 7;
+  private static final long SEED = 20_261_125;
+
+  /**
+   * Draws that stand for the joint spread: a Latin hypercube (McKay, Beckman and Conover,
+   * Technometrics 21 (1979) 239; memory), every margin met in equal strata, always the same.
+   *
+   * @param count how many, 2 or more
+   */
+  static List<StackDraw> latinHypercube(int count) {
+    SplittableRandom random = new SplittableRandom(SEED);
+    double[][] score = new double[DIMENSIONS][count];
+    for (double[] column : score) {
+      for (int i = 0; i < count; i++) {
+        column[i] = StandardNormal.quantile((i + 0.5) / count);
+      }
+      for (int i = count - 1; i > 0; i--) {
+        int other = random.nextInt(i + 1);
+        double kept = column[i];
+        column[i] = column[other];
+        column[other] = kept;
+      }
+    }
+    List<StackDraw> draws = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      draws.add(
+          new StackDraw(
+              score[0][i],
+              score[1][i],
+              score[2][i],
+              score[3][i],
+              score[4][i],
+              score[5][i],
+              score[6][i]));
+    }
+    return draws;
+  }
+}

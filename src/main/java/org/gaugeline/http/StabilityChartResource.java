@@ -1,0 +1,75 @@
+package org.gaugeline.http;
+
+import io.smallrye.common.annotation.NonBlocking;
+import io.smallrye.mutiny.Uni;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.function.Function;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.RestResponse;
+
+/** One intent and one given assembly in, a stability chart out. Always beside the event loop. */
+@Path("/v1/stability-charts")
+public class StabilityChartResource {
+  private static final Logger LOG = Logger.getLogger(StabilityChartResource.class);
+  private static final String SVG = "image/svg+xml";
+
+  private final StabilityCharts charts;
+  private final LargeWork largeWork;
+  private final long maxBodyBytes;
+
+  public StabilityChartResource(
+      StabilityCharts charts,
+      LargeWork largeWork,
+      @ConfigProperty(name = "gaugeline.recommendations.max-body-bytes") long maxBodyBytes) {
+    this.charts = charts;
+    this.largeWork = largeWork;
+    this.maxBodyBytes = maxBodyBytes;
+  }
+
+  @POST
+  @NonBlocking
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Produces(MediaType.APPLICATION_JSON)
+  public Uni<RestResponse<byte[]>> chart(byte[] body) {
+    return beside(body, charts::answer, MediaType.APPLICATION_JSON);
+  }
+
+  @POST
+  @NonBlocking
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Produces(SVG + ";qs=0.5")
+  public Uni<RestResponse<byte[]>> draw(byte[] body) {
+    return beside(body, charts::draw, SVG);
+  }
+
+  private Uni<RestResponse<byte[]>> beside(
+      byte[] body, Function<StabilityCharts.Asked, byte[]> work, String type) {
+    if (body.length > maxBodyBytes) {
+      throw new ProblemException(Problem.tooLarge(maxBodyBytes));
+    }
+    StabilityCharts.Asked asked = charts.ask(body);
+    try {
+      return Uni.createFrom()
+          .completionStage(
+              CompletableFuture.supplyAsync(() -> response(work.apply(asked), type), largeWork));
+    } catch (RejectedExecutionException e) {
+      LOG.debug("too many charts at once", e);
+      throw new ProblemException(Problem.overloaded());
+    }
+  }
+
+  private static RestResponse<byte[]> response(byte[] body, String type) {
+    return RestResponse.ResponseBuilder.ok(body)
+        .header(HttpHeaders.CONTENT_TYPE, type)
+        .header(HttpHeaders.CACHE_CONTROL, "no-store")
+        .build();
+  }
+}
