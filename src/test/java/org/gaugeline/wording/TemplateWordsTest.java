@@ -173,7 +173,7 @@ class TemplateWordsTest {
                 new Change("/tool/shank/form", ShankForm.CYLINDRICAL.id(), "flat"), metric))
         .isEqualTo("Take the tool with another form of shank: flat instead of cylindrical.");
     assertThat(words.change(new Change("/assembly/stickOutMm", 0.05, 0.042), inch))
-        .isEqualTo("Set stick out to 1.654 in instead of 1.969 in.");
+        .isEqualTo("Set the stick-out to 1.654 in instead of 1.969 in.");
     assertThat(words.change(new Change("/operation/feedPerToothMm", null, 5e-5), metric))
         .isEqualTo("Set the feed per tooth to 0.05 mm.");
   }
