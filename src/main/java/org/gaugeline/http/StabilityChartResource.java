@@ -6,8 +6,11 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Function;
@@ -19,7 +22,8 @@ import org.jboss.resteasy.reactive.RestResponse;
 @Path("/v1/stability-charts")
 public class StabilityChartResource {
   private static final Logger LOG = Logger.getLogger(StabilityChartResource.class);
-  private static final String SVG = "image/svg+xml";
+  private static final String SVG_TYPE = "image/svg+xml";
+  private static final MediaType SVG = MediaType.valueOf(SVG_TYPE);
 
   private final StabilityCharts charts;
   private final LargeWork largeWork;
@@ -38,20 +42,27 @@ public class StabilityChartResource {
   @NonBlocking
   @Consumes(MediaType.APPLICATION_JSON)
   @Produces(MediaType.APPLICATION_JSON)
-  public Uni<RestResponse<byte[]>> chart(byte[] body) {
-    return beside(body, charts::answer, MediaType.APPLICATION_JSON);
+  public Uni<RestResponse<byte[]>> chart(byte[] body, @Context HttpHeaders headers) {
+    return beside(body, headers, charts::answer, MediaType.APPLICATION_JSON_TYPE);
   }
 
   @POST
   @NonBlocking
   @Consumes(MediaType.APPLICATION_JSON)
-  @Produces(SVG + ";qs=0.5")
-  public Uni<RestResponse<byte[]>> draw(byte[] body) {
-    return beside(body, charts::draw, SVG);
+  @Produces(SVG_TYPE)
+  public Uni<RestResponse<byte[]>> draw(byte[] body, @Context HttpHeaders headers) {
+    return beside(body, headers, charts::draw, SVG);
   }
 
   private Uni<RestResponse<byte[]>> beside(
-      byte[] body, Function<StabilityCharts.Asked, byte[]> work, String type) {
+      byte[] body,
+      HttpHeaders headers,
+      Function<StabilityCharts.Asked, byte[]> work,
+      MediaType type) {
+    // the framework takes either method where neither type is acceptable
+    if (headers.getAcceptableMediaTypes().stream().noneMatch(type::isCompatible)) {
+      throw new WebApplicationException(Response.Status.NOT_ACCEPTABLE);
+    }
     if (body.length > maxBodyBytes) {
       throw new ProblemException(Problem.tooLarge(maxBodyBytes));
     }
@@ -66,9 +77,8 @@ public class StabilityChartResource {
     }
   }
 
-  private static RestResponse<byte[]> response(byte[] body, String type) {
-    return RestResponse.ResponseBuilder.ok(body)
-        .header(HttpHeaders.CONTENT_TYPE, type)
+  private static RestResponse<byte[]> response(byte[] body, MediaType type) {
+    return RestResponse.ResponseBuilder.ok(body, type)
         .header(HttpHeaders.CACHE_CONTROL, "no-store")
         .build();
   }

@@ -224,9 +224,9 @@ class StabilityChartContractTest {
     body.remove("chart");
     JsonNode deep = assessed(body);
     assertThat(severity(deep, "stable-depth")).isEqualTo("error");
-    JsonNode limit = deep.at("/assembly/limits/axialDepthMm");
+    JsonNode limit = deep.at("/limits/axialDepthMm");
     assertThat(limit.path("governedBy").asText()).isEqualTo("stable-depth");
-    assertThat(deep.at("/assembly/stableSpeeds")).isNotEmpty();
+    assertThat(deep.at("/stableSpeeds")).isNotEmpty();
     ((ObjectNode) body.path("operation")).set("axialDepthMm", limit.path("value"));
     assertThat(severity(assessed(body), "stable-depth")).isEmpty();
     ObjectNode between = body.deepCopy();
@@ -243,13 +243,13 @@ class StabilityChartContractTest {
     ((ObjectNode) body.path("operation")).put("axialDepthMm", 12);
     JsonNode silent = assessed(body);
     assertThat(severity(silent, "stable-depth")).isEmpty();
-    assertThat(silent.at("/assembly/stableSpeeds")).isNotEmpty();
+    assertThat(silent.at("/stableSpeeds")).isNotEmpty();
     ((ObjectNode) body.path("preferences")).put("stability", true);
     assertThat(severity(assessed(body), "stable-depth")).isEqualTo("error");
     ((ObjectNode) body.path("preferences")).put("stability", false);
     JsonNode none = assessed(body);
     assertThat(severity(none, "stable-depth")).isEmpty();
-    assertThat(none.path("assembly").has("stableSpeeds")).isFalse();
+    assertThat(none.has("stableSpeeds")).isFalse();
   }
 
   @Test
