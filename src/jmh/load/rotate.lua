@@ -1,14 +1,14 @@
--- Posts the bodies named on the command line in turn: real <folder> <name>... | idle <folder> <name>...
+-- Posts the bodies named on the command line in turn: <path> <folder> <name>...; to /idle each by its name
 local requests = {}
 local at = 0
 
 function init(args)
-  local kind, folder = args[1], args[2]
+  local to, folder = args[1], args[2]
   for i = 3, #args do
     local file = assert(io.open(folder .. "/" .. args[i] .. ".json", "rb"))
     local body = file:read("*a")
     file:close()
-    local path = kind == "idle" and "/idle/" .. args[i] or "/v1/recommendations"
+    local path = to == "/idle" and "/idle/" .. args[i] or to
     requests[#requests + 1] =
       wrk.format("POST", path, { ["Content-Type"] = "application/json" }, body)
   end

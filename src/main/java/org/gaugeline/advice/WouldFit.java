@@ -3,6 +3,7 @@ package org.gaugeline.advice;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.gaugeline.assembly.GivenAssembly;
@@ -215,7 +216,8 @@ final class WouldFit {
     int index = indexOf(holding);
     GivenAssembly.Component now = given.components().get(index);
     boolean byRef = now.ref() != null;
-    String from = byRef ? now.ref() : now.details().family();
+    HolderBody body = Objects.requireNonNull(holding.body(), "what grips has a body");
+    String from = byRef ? now.ref() : body.family().id();
     String pointer = now.pointer() + (byRef ? "/ref" : "/family");
     Set<String> others = new LinkedHashSet<>();
     for (RankedAssembly other : advisor.recommend(intent).assemblies()) {

@@ -212,8 +212,9 @@ final class InlineParts {
     if (details.profile().isEmpty() && Math.abs(ownBore - template.boreM()) > SAME_M) {
       sections = OwnDetails.walled(sections, template.boreM(), ownBore);
     }
-    double shank =
-        named == null && host.colletSize() == null ? host.boreM() : template.shankDiameterM();
+    // nobody says how thick the shank is: it is there to fit
+    boolean fits = named != null || host.takes(template.shankDiameterM());
+    double shank = fits ? template.shankDiameterM() : host.boreM();
     Extension built =
         new Extension(
             refOf(component, template.ref()),

@@ -106,6 +106,24 @@ class InlineComponentsTest {
     }
   }
 
+  /** What is not said is taken as it fits, and what would be another way is told from it. */
+  @Test
+  void whatIsNotSaidIsNoFault() {
+    Scene chuck = plus(Scene.of(MILL), Role.HOLDER, Map.of());
+    Scene stack = plus(chuck, Role.EXTENSION, Map.of());
+    assertThat(codes(stack)).doesNotContain("extension-and-bore-differ");
+    Scene loose = chuck.with("/operation/feedPerToothMm", 1);
+    assertThat(loose.judged().verdict()).isEqualTo(Verdict.UNFIT);
+    assertThat(loose.assessed().wouldFitIf()).allSatisfy(one -> assertThat(one.from()).isNotNull());
+    assertThat(
+            loose.assessed().wouldFitIf().stream()
+                    .map(one -> one.pointer())
+                    .toList()
+                    .contains("/assembly/components/0/family")
+                || loose.assessed().wontFitBy().contains("/assembly/components/0/family"))
+        .isTrue();
+  }
+
   @Test
   void lengthsAddUpOverTheStack() {
     double gauge =
