@@ -18,7 +18,6 @@ import org.gaugeline.assessment.ChartAsked;
 import org.gaugeline.assessment.ChartSolver;
 import org.gaugeline.assessment.DerivationStep;
 import org.gaugeline.assessment.Finding;
-import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Inspection;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
@@ -26,6 +25,7 @@ import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Models;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.assessment.StabilityChart;
+import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
@@ -109,15 +109,18 @@ public final class Assessor {
     return new Charted(
         weighing.context(),
         ChartSolver.solve(weighing.context(), weighing.appraisal(), asked),
-        weighing.appraisal().geometry());
+        new Inspection(weighing.context(), given, weighing.built(), weighing.appraisal())
+            .assumptions());
   }
 
   /**
    * A job with its chart.
    *
    * @param chart null where no such limit applies to the cut
+   * @param assumptions what was estimated of the assembly
    */
-  public record Charted(JobContext context, @Nullable StabilityChart chart, Geometry geometry) {}
+  public record Charted(
+      JobContext context, @Nullable StabilityChart chart, List<Assumption> assumptions) {}
 
   /** Everything that is said of a judged assembly. */
   public Assessment assess(Intent intent, GivenAssembly given, Judged judged) {

@@ -70,7 +70,11 @@ record MassRoom(
   Damper damper(InlineHolder given, double otherwiseKg) {
     TunedMass told = given.tested().damper();
     Double mass = told == null ? null : told.massKg();
-    return new Damper((fromM + toM) / 2, mass == null ? otherwiseKg : mass);
+    return new Damper(
+        (fromM + toM) / 2,
+        mass == null ? otherwiseKg : mass,
+        told == null ? Double.NaN : OwnDetails.orElse(told.frequencyHz(), Double.NaN),
+        told == null ? Double.NaN : OwnDetails.orElse(told.dampingRatio(), Double.NaN));
   }
 
   /** The profile with the hollow. */

@@ -74,17 +74,18 @@ final class BodyBeam {
     if (seam instanceof Seam.Clamped clamped) {
       double d = clamped.shankDiameterM();
       double factor = clamped.host().family().jointFactor();
-      Values values = models.values();
       builder.add(
           new ElasticJoint(
               clamped
                   .joint()
                   .radialOr(
-                      models.jointTranslationNPerM(d, factor) * values.lambdaFactor(seamScore)),
+                      models.jointTranslationNPerM(d, factor)
+                          * models.values().lambdaFactor(seamScore)),
               clamped
                   .joint()
                   .rotationalOr(
-                      models.jointRotationNmPerRad(d, factor) * values.kappaFactor(seamScore))));
+                      models.jointRotationNmPerRad(d, factor)
+                          * models.values().kappaFactor(seamScore))));
     } else if (seam instanceof Seam.Coupled coupled) {
       builder.add(
           new ElasticJoint(

@@ -2,6 +2,7 @@ package org.gaugeline.assessment;
 
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
+import org.gaugeline.assembly.Joint;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BendingMode;
@@ -29,6 +30,8 @@ final class StackDynamics {
 
   private static final double LOWEST_RAD_PER_S = 2 * Math.PI * 20;
   private static final double HIGHEST_RAD_PER_S = 2 * Math.PI * 10_000;
+  private static final double LEAST_DAMPING = 1e-4;
+  private static final double MOST_DAMPING = 0.5;
   private static final double GRID_STEP = 0.005;
 
   private final JobContext context;
@@ -42,20 +45,17 @@ final class StackDynamics {
     this.stickOutM = stickOutM;
   }
 
-  /**
-   * Damping ratio of the tip: what was measured of a part, else practice, the family's share, and a
-   * little for every joint.
-   */
+  /** Damping ratio of the tip: practice, the family's share, and a little for every joint. */
   static double dampingRatio(JobContext context, HolderBody holder, StackDraw draw) {
-    double measured = holder.known().dampingRatio();
-    if (!Double.isNaN(measured)) {
-      return measured;
-    }
     int joints = 0;
     for (Seam seam : holder.seams()) {
       joints += seam instanceof Seam.Sleeved ? 0 : 1;
     }
     Values values = context.models.values();
+    double measured = holder.known().dampingRatio();
+    if (!Double.isNaN(measured)) {
+      return Math.min(MOST_DAMPING, Math.max(LEAST_DAMPING, measured));
+    }
     return values.dampingRatio.atStandardScore(draw.damping())
         * holder.family().dampingFactor()
         * Math.pow(values.dampingPerJointFactor, joints);
@@ -96,17 +96,25 @@ final class StackDynamics {
   private ElasticJoint spindleJoint(StackDraw draw) {
     HolderBody holder = body.holder();
     return new ElasticJoint(
-        Models.quantiles(holder.spindleInterface().translationNPerM())
-            .atStandardScore(draw.spindleSlide()),
+        holder
+            .known()
+            .rear()
+            .radialOr(
+                Models.quantiles(holder.spindleInterface().translationNPerM())
+                    .atStandardScore(draw.spindleSlide())),
         Models.quantiles(Stack.rotation(context, holder)).atStandardScore(draw.spindleTurn()));
   }
 
   private void addTool(BeamChain.Builder builder, StackDraw draw) {
     Values values = context.models.values();
+    HolderBody holder = body.holder();
+    Joint measured = holder.known().front();
     builder.add(
         new ElasticJoint(
-            Stack.jointTranslation(context, body.holder()) * values.lambdaFactor(draw.toolSlide()),
-            Stack.jointRotation(context, body.holder()) * values.kappaFactor(draw.toolTurn())));
+            measured.radialOr(
+                Stack.jointTranslation(context, holder) * values.lambdaFactor(draw.toolSlide())),
+            measured.rotationalOr(
+                Stack.jointRotation(context, holder) * values.kappaFactor(draw.toolTurn()))));
     builder.add(context.tool(stickOutM).free());
   }
 
@@ -119,9 +127,9 @@ final class StackDynamics {
   }
 
   /**
-   * A tuned mass as it leaves a careful shop: tuned against chatter for the lowest mode of the
-   * stack at the median of its joints. How much of it the tip feels follows from the shape of that
-   * mode.
+   * A tuned mass as told, and what is not told as it leaves a careful shop: tuned against chatter
+   * for the lowest mode of the stack at the median of its joints. How much of it the tip feels
+   * follows from the shape of that mode.
    */
   TunedMass tuned(Damper damper) {
     BendingModes solver = new BendingModes();
@@ -131,8 +139,14 @@ final class StackDynamics {
     double shape = FirstShape.of(whole).ratioToTip(damper.atM());
     double ratio =
         Math.min(1, TunedDamper.effectiveMassRatio(damper.massKg(), shape, first.tipModalMassKg()));
-    return TunedDamper.chatter(ratio)
-        .toTunedMass(first.angularFrequencyRadPerS(), damper.massKg() / ratio);
+    TunedMass usual =
+        TunedDamper.chatter(ratio)
+            .toTunedMass(first.angularFrequencyRadPerS(), damper.massKg() / ratio);
+    double told = 2 * Math.PI * damper.frequencyHz();
+    return new TunedMass(
+        damper.massKg(),
+        Double.isNaN(told) ? usual.angularFrequencyRadPerS() : told,
+        Double.isNaN(damper.dampingRatio()) ? usual.dampingRatio() : damper.dampingRatio());
   }
 
   TipResponse damped(StackDraw draw, @Nullable TunedMass mass) {

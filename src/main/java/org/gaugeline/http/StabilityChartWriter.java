@@ -4,6 +4,7 @@ import java.util.List;
 import org.gaugeline.advice.EngineVersion;
 import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.http.wire.WireIntent;
+import org.gaugeline.job.Assumption;
 import org.gaugeline.job.Job;
 import org.gaugeline.quantity.SixDigits;
 import org.gaugeline.quantity.UnitSuffix;
@@ -26,7 +27,12 @@ final class StabilityChartWriter {
     this.reasons = new ReasonWriter(words);
   }
 
-  byte[] write(Job job, StabilityChart chart, WireIntent asked, String inputDigest) {
+  byte[] write(
+      Job job,
+      StabilityChart chart,
+      List<Assumption> ofAssembly,
+      WireIntent asked,
+      String inputDigest) {
     JsonBytes json = buffer.get();
     json.clear();
     json.object();
@@ -51,7 +57,7 @@ final class StabilityChartWriter {
     reasons.cautions(json, chart.cautions(), job);
     json.name("resolved");
     ResolvedWriter.write(json, job, asked);
-    shared.assumptions(json, job, List.of());
+    shared.assumptions(json, job, ofAssembly);
     json.endObject();
     return json.toByteArray();
   }

@@ -75,6 +75,7 @@ public final class StabilityCharts {
     return writer.write(
         charted.context().job(),
         chart(charted),
+        charted.assumptions(),
         asked.wire().assessment().intent(),
         asked.digest());
   }
