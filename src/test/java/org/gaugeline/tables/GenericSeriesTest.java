@@ -49,6 +49,7 @@ class GenericSeriesTest {
             "hydraulic",
             "inclined-side-lock",
             "milling-chuck",
+            "precision-collet",
             "shell-mill-arbor",
             "shrink-fit",
             "side-lock",
