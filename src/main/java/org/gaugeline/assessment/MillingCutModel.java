@@ -25,7 +25,7 @@ final class MillingCutModel implements CutModel {
   private final SpecificForce force;
   private final double askedDepthM;
   private @Nullable MillingForces fromAskedDepth;
-  private @Nullable MillingForces atAnyDepth;
+  private @Nullable MillingForces upToAskedDepth;
   private final double feedShare;
 
   MillingCutModel(Job job, SpecificForce force, Values values) {
@@ -83,14 +83,16 @@ final class MillingCutModel implements CutModel {
   /** The cut at the feed as asked; depths below the asked one are tabulated when they are asked. */
   private MillingForces tabulated(double axialDepthM) {
     boolean shallower = axialDepthM < askedDepthM;
-    MillingForces known = shallower ? atAnyDepth : fromAskedDepth;
+    MillingForces known = shallower ? upToAskedDepth : fromAskedDepth;
     if (known == null) {
+      MillingCut cut = cut(job.operation().feedPerToothM());
       known =
-          MillingForces.prepareFrom(
-              cut(job.operation().feedPerToothM()), shallower ? 0 : askedDepthM);
+          shallower
+              ? MillingForces.prepareBetween(cut, 0, askedDepthM)
+              : MillingForces.prepareFrom(cut, askedDepthM);
     }
     if (shallower) {
-      atAnyDepth = known;
+      upToAskedDepth = known;
     } else {
       fromAskedDepth = known;
     }

@@ -11,6 +11,7 @@ import org.gaugeline.mechanics.reach.RadialProfile;
 import org.gaugeline.mechanics.reach.WallReach;
 import org.gaugeline.reference.OperationKind;
 import org.gaugeline.reference.ToolKind;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What stands around the tool of one job, and how near a stack comes to it.
@@ -23,6 +24,7 @@ final class Reach {
   /** Parts that touch are told by a caution; deeper is an overlap. */
   static final double TOUCH_M = 2e-6;
 
+  private static final int GAPS_KEPT = 6;
   private static final double UPRIGHT_RAD = 1e-9;
 
   private final Job.Tool tool;
@@ -37,6 +39,13 @@ final class Reach {
 
   /** Obstructions, on either side: nothing of the tool belongs there. */
   private final List<Obstacle> besides = new ArrayList<>(1);
+
+  /** Gaps of the body that was asked about last. */
+  private @Nullable Body gapsOf;
+
+  private int knownGaps;
+  private final double[] gapStickOutsM = new double[GAPS_KEPT];
+  private final double[] gapsM = new double[GAPS_KEPT];
 
   /** Whether the tool's own neck, shank or flutes could overlap anything at all. */
   private final boolean watchesTool;
@@ -105,9 +114,27 @@ final class Reach {
     return draftRad == 0 ? radius : radius - noseM * (1 - Math.tan(Math.PI / 4 - draftRad / 2));
   }
 
-  /** Smallest gap of a holder body to everything that stands, m; negative = collision. */
+  /**
+   * Smallest gap of a holder body to everything that stands, m; negative = collision. Choosing a
+   * stick-out and judging it ask for the same few, one body after another.
+   */
+  @SuppressWarnings("ReferenceEquality") // an equal body would only be measured again
   double holderGapM(Body body, double stickOutM) {
-    return holderGapM(body.fromNose(), stickOutM);
+    if (gapsOf != body) {
+      gapsOf = body;
+      knownGaps = 0;
+    }
+    for (int i = 0; i < knownGaps; i++) {
+      if (gapStickOutsM[i] == stickOutM) {
+        return gapsM[i];
+      }
+    }
+    double gap = holderGapM(body.fromNose(), stickOutM);
+    if (knownGaps < GAPS_KEPT) {
+      gapStickOutsM[knownGaps] = stickOutM;
+      gapsM[knownGaps++] = gap;
+    }
+    return gap;
   }
 
   /** The same of a part of a holder, its outline measured from the nose. */

@@ -75,7 +75,21 @@ public final class MillingForces {
    * @return the tabulated cut, immutable
    */
   public static MillingForces prepareFrom(MillingCut cut, double leastDepthM) {
-    return prepare(cut, EdgeSlices.EVEN, leastDepthM, Double.MAX_VALUE);
+    return prepareBetween(cut, leastDepthM, Double.MAX_VALUE);
+  }
+
+  /**
+   * Tabulates a cut as {@link #prepare} does, but between two axial depths only: of a rounded edge
+   * what lies above the greater is left out.
+   *
+   * @param cut the cut
+   * @param leastDepthM least axial depth that will be asked for, m, &ge; 0
+   * @param mostDepthM greatest axial depth that will be asked for, m
+   * @return the tabulated cut, immutable
+   */
+  public static MillingForces prepareBetween(
+      MillingCut cut, double leastDepthM, double mostDepthM) {
+    return prepare(cut, EdgeSlices.EVEN, leastDepthM, mostDepthM);
   }
 
   /**
@@ -175,14 +189,18 @@ public final class MillingForces {
     Shift upper = Shift.by(-roundingM * lagStepsPerM, grid.steps());
     Shift lower = Shift.by(-(roundingM + above) * lagStepsPerM, grid.steps());
     double arm = cut.cutter().radiusM();
-    double[] torqueAt = round.blend(round.torque, level);
-    double[] feedAt = round.blend(round.feed, level);
-    double[] normalAt = round.blend(round.normal, level);
-    double[] pushAt = round.blend(round.push, level);
+    double[] lowTorque = round.low(round.torque, level);
+    double[] highTorque = round.high(round.torque, level);
+    double[] lowFeed = round.low(round.feed, level);
+    double[] highFeed = round.high(round.feed, level);
+    double[] lowNormal = round.low(round.normal, level);
+    double[] highNormal = round.high(round.normal, level);
+    double[] lowPush = round.low(round.push, level);
+    double[] highPush = round.high(round.push, level);
     for (int i = 0; i < grid.steps(); i++) {
-      double torque = torqueAt[i];
-      double x = feedAt[i];
-      double y = normalAt[i];
+      double torque = level.between(lowTorque, highTorque, i);
+      double x = level.between(lowFeed, highFeed, i);
+      double y = level.between(lowNormal, highNormal, i);
       if (above > 0 && helical) {
         torque += arm * scale * straight.tangential.difference(i, upper, lower);
         x += scale * straight.feed.difference(i, upper, lower);
@@ -192,7 +210,7 @@ public final class MillingForces {
         x += scale * straight.feedNow[i];
         y += scale * straight.normalNow[i];
       }
-      peaks.take(torque, x, y, pushAt[i]);
+      peaks.take(torque, x, y, level.between(lowPush, highPush, i));
     }
   }
 

@@ -102,25 +102,23 @@ final class RoundedEdgeTable {
     return new Level(below, Math.min(1, (height - low) / (slices.height[below + 1] - low)));
   }
 
-  /** Forces at the steps of a pitch, at a depth between two levels. */
-  double[] blend(double[][] table, Level level) {
-    double[] low = table[level.below - first];
-    double[] high = table[level.below - first + 1];
-    if (level.fraction == 1) {
-      return high;
-    }
-    double[] blend = new double[steps + 1];
-    for (int i = 0; i <= steps; i++) {
-      blend[i] = low[i] + level.fraction * (high[i] - low[i]);
-    }
-    return blend;
+  /** Forces at the steps of a pitch at the level below a depth; above it where that is met. */
+  double[] low(double[][] table, Level level) {
+    return level.fraction == 1 ? high(table, level) : table[level.below - first];
   }
 
-  /** Value of blended forces at any position, in steps. */
-  double between(double[] blend, double position) {
+  /** Forces at the steps of a pitch at the level above a depth. */
+  double[] high(double[][] table, Level level) {
+    return table[level.below - first + 1];
+  }
+
+  /** Normal force at a depth and any position, in steps. */
+  double normalAt(Level level, double position) {
+    double[] low = low(normal, level);
+    double[] high = high(normal, level);
     Shift shift = Shift.by(position, steps);
-    double low = blend[shift.step()];
-    return low + shift.fraction() * (blend[shift.step() + 1] - low);
+    double here = level.between(low, high, shift.step());
+    return here + shift.fraction() * (level.between(low, high, shift.step() + 1) - here);
   }
 
   double torqueMean(Level level) {
@@ -142,5 +140,10 @@ final class RoundedEdgeTable {
    * @param below level below
    * @param fraction way to the next level, 0 to 1
    */
-  record Level(int below, double fraction) {}
+  record Level(int below, double fraction) {
+    /** Value at a step on that way. */
+    double between(double[] low, double[] high, int step) {
+      return low[step] + fraction * (high[step] - low[step]);
+    }
+  }
 }

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class WallForce {
   private static final int SAMPLES = 24;
-  private static final double[] NONE = {};
 
   private final RotationGrid grid;
   private final StraightEdgeTable straight;
@@ -37,13 +36,12 @@ final class WallForce {
     if (!engagement.leavesEntryWall() && !engagement.leavesExitWall()) {
       return 0;
     }
-    double[] round =
-        rounded == null ? NONE : rounded.blend(rounded.normal, rounded.levelAt(depthM));
+    RoundedEdgeTable.Level round = rounded == null ? null : rounded.levelAt(depthM);
     double peak = engagement.leavesEntryWall() ? passageN(depthM, 0, round) : 0;
     return engagement.leavesExitWall() ? Math.max(peak, passageN(depthM, Math.PI, round)) : peak;
   }
 
-  private double passageN(double depthM, double wallRad, double[] round) {
+  private double passageN(double depthM, double wallRad, RoundedEdgeTable.@Nullable Level round) {
     double passage = grid.stepsAt(wallRad);
     double span = Math.min(depthM * lagStepsPerM, grid.steps());
     double peak = Math.abs(normalAt(passage, depthM, round));
@@ -53,8 +51,8 @@ final class WallForce {
     return peak;
   }
 
-  private double normalAt(double position, double depthM, double[] rounding) {
-    double round = rounded == null ? 0 : rounded.between(rounding, position);
+  private double normalAt(double position, double depthM, RoundedEdgeTable.@Nullable Level level) {
+    double round = rounded == null || level == null ? 0 : rounded.normalAt(level, position);
     double above = depthM - roundingM;
     if (above <= 0) {
       return round;
