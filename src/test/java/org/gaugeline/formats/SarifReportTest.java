@@ -212,7 +212,7 @@ class SarifReportTest {
     "a%20b.csv, a%20b.csv",
     "list#2?.csv, list%232%3F.csv",
     "C:\\lists\\a b.csv, file:///C:/lists/a%20b.csv",
-    "/work/a[1].csv, file:///work/a%5B1%5D.csv",
+    "/parts/a[1].csv, file:///parts/a%5B1%5D.csv",
     "\\\\host\\share\\a.csv, file://host/share/a.csv",
     "https://host/a b?v=1#x, https://host/a%20b?v=1#x",
     "1:2.csv, ./1:2.csv",
