@@ -49,6 +49,7 @@ public record HolderBody(
     List<Seam> seams,
     @Nullable Damper damper,
     Known known) {
+  private static final double WHOLE_M = 1e-3;
   private static final double SAME_M = 2e-5;
 
   /** A holder in one piece. */
@@ -186,13 +187,15 @@ public record HolderBody(
 
   /**
    * How far a collet closes from its nominal bore onto a shank: from the bore that was named, else
-   * from the next whole millimetre.
+   * from the next size made: collets come in steps of what they close, a millimetre at most.
    */
   public double colletClosesByM(double shankDiameterM) {
     Known.GivenCollet chosen = known.collet();
     if (chosen != null && !Double.isNaN(chosen.boreM())) {
       return chosen.boreM() - shankDiameterM;
     }
-    return (Math.ceil(shankDiameterM * 1e3 - 1e-6) - shankDiameterM * 1e3) * 1e-3;
+    ColletSize collet = colletSize;
+    double step = collet == null ? WHOLE_M : Math.min(WHOLE_M, collet.collapseM());
+    return Math.ceil(shankDiameterM / step - 1e-6) * step - shankDiameterM;
   }
 }
