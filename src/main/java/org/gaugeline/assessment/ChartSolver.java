@@ -120,14 +120,17 @@ public final class ChartSolver {
   private StabilityChart.Point point(double speedRadPerS, @Nullable LowImmersion fine) {
     ChatterLimit limit = lobes.limitAt(speedRadPerS);
     double depth = limit.depthM();
-    if (fine != null && Double.isFinite(depth)) {
-      depth = fine.limitM(speedRadPerS, depth);
+    if (fine != null) {
+      depth = fine.limitM(speedRadPerS, depth, lobes.guaranteed().depthM());
     }
     double hz = limit.chatterRadPerS() > 0 ? limit.chatterHz() : Double.NaN;
     return new StabilityChart.Point(speedRadPerS, depth, hz);
   }
 
-  /** The zeroth-order floor, or less where semi-discretization found less. */
+  /**
+   * The zeroth-order floor, which holds at any speed; or less where semi-discretization found less
+   * at one of the speeds that were looked at.
+   */
   private StabilityChart.Point guaranteed(
       List<StabilityChart.Point> boundary,
       List<StabilityChart.Point> at,

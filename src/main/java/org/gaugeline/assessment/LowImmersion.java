@@ -13,6 +13,9 @@ import org.gaugeline.mechanics.receptance.TipModel;
  * a tooth period that the fastest mode that matters is followed.
  */
 final class LowImmersion {
+  /** A chip that thin is none: the search for a stable depth ends here. */
+  private static final double LEAST_M = 1e-7;
+
   private static final double LEAST_SHARE = 0.25;
   private static final double MOST_SHARE = 4;
   private static final double STIFF_ENOUGH = 10;
@@ -76,14 +79,25 @@ final class LowImmersion {
   }
 
   /**
-   * The limit at a speed, looked for from a quarter to four times a depth.
+   * The limit at a speed, looked for up to four times a depth, and upwards from a depth that is
+   * stable: period doubling cuts through pockets of the zeroth-order solution, so that neither a
+   * share of the pocket nor of the floor need be stable.
    *
-   * @param aroundM the zeroth-order limit
-   * @return depth, m; four times that depth where nothing up to there chatters
+   * @param aroundM the zeroth-order limit there; +∞ where it knows none
+   * @param floorM the zeroth-order limit at the worst speed; +∞ where there is none
+   * @return depth, m; what was looked up to where nothing chatters before; +∞ where neither limits
    */
-  double limitM(double spindleRadPerS, double aroundM) {
-    SemiDiscreteLimit limit =
-        at(spindleRadPerS).limit(spindleRadPerS, LEAST_SHARE * aroundM, MOST_SHARE * aroundM);
-    return limit.depthM();
+  double limitM(double spindleRadPerS, double aroundM, double floorM) {
+    double least = Math.min(aroundM, floorM);
+    if (Double.isInfinite(least)) {
+      return least;
+    }
+    double most = MOST_SHARE * (Double.isInfinite(aroundM) ? MOST_SHARE * least : aroundM);
+    double start = LEAST_SHARE * least;
+    while (start > LEAST_M && !isStable(spindleRadPerS, start)) {
+      start *= LEAST_SHARE;
+    }
+    SemiDiscreteLimit limit = at(spindleRadPerS).limit(spindleRadPerS, start, most);
+    return limit.isReached() || Double.isFinite(aroundM) ? limit.depthM() : aroundM;
   }
 }
