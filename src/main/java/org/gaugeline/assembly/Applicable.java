@@ -110,7 +110,9 @@ final class Applicable {
     face(d, false);
   }
 
-  /** The frequency and damping of a tuned mass bear on chatter, which is not weighed yet. */
+  /**
+   * The frequency and damping of a tuned mass bear on stable speeds and charts, not on the verdict.
+   */
   private void tuning(InlineHolder d, GivenStack.Kind kind) {
     TunedMass damper = d.tested().damper();
     boolean carries = kind == GivenStack.Kind.ADAPTER || kind == GivenStack.Kind.HOLDER;

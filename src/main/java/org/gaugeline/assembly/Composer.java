@@ -199,7 +199,11 @@ final class Composer {
     PartData data = extension.data();
     seams.add(
         new Seam.Clamped(
-            host.projectionM(), host, extension.shankDiameterM(), insertion, data.known().rear()));
+            host.projectionM(),
+            host,
+            extension.shankDiameterM(),
+            insertion,
+            data.known().rear().orElse(host.known().front())));
     List<Part> parts = new ArrayList<>(host.components());
     parts.add(Part.of(extension));
     return new HolderBody(

@@ -43,7 +43,8 @@ final class ComponentEstimates {
       if (placed.own() && body != null && holds) {
         // what a collet behind it says is said
         boolean last = placed.equals(built.gripping());
-        estimates.nose(placed.pointer() + "/", body, (last ? built.body() : body).ratings());
+        estimates.nose(
+            placed.pointer() + "/", body, (last ? built.body() : body).ratings(), built.body());
         estimates.rear(placed, body, appraisal);
       }
       if (placed.kind() == GivenStack.Kind.ADAPTER) {
@@ -94,7 +95,7 @@ final class ComponentEstimates {
         source);
   }
 
-  private void nose(String at, HolderBody body, Ratings said) {
+  private void nose(String at, HolderBody body, Ratings said, HolderBody whole) {
     ClampingFamily family = body.family();
     assume(number(said.runoutTirM()), at + "runoutUm", family.tipTirM().p95(), family.sourceKey());
     assume(
@@ -117,7 +118,7 @@ final class ComponentEstimates {
               + values.shrinkInterferenceSlope.median() * context.gripped.diameterM();
       assume(number(said.interferenceM()), at + "interferenceUm", usual, values.shrinkBasis);
     }
-    double damping = context.models.data().practice("dampingRatio") * family.dampingFactor();
+    double damping = StackDynamics.usualDampingRatio(context, whole, StackDraw.MEDIAN);
     assume(number(body.known().dampingRatio()), at + "dampingRatio", damping, "dynamics-memory");
   }
 

@@ -38,7 +38,6 @@ final class Prediction {
         lifeFactor(context, held.runout().medianTirM()));
   }
 
-  /** What was measured of a part, else what is usual. */
   private static double balanceGradeMPerS(JobContext context, Appraisal appraisal) {
     double mass = appraisal.geometry().massKg();
     double unbalance =

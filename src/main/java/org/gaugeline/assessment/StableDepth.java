@@ -141,10 +141,12 @@ final class StableDepth {
   }
 
   /**
-   * That the asked depth may chatter, where its p05 is less; null where it is not or is unknown.
+   * That the asked depth may chatter, where its p05 is less; null where it is not or is unknown,
+   * and for predicted damped bodies, as they are not judged.
    */
   static @Nullable Caution caution(JobContext context, Body body, Assembly assembly) {
-    StableDepth stable = of(context, body, assembly);
+    boolean dear = body.holder().damper() != null && !assembly.measured().hasDynamics();
+    StableDepth stable = dear ? null : of(context, body, assembly);
     if (stable == null) {
       return null;
     }

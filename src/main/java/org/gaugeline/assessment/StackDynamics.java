@@ -45,17 +45,21 @@ final class StackDynamics {
     this.stickOutM = stickOutM;
   }
 
-  /** Damping ratio of the tip: practice, the family's share, and a little for every joint. */
+  /** Damping ratio of the tip: what was measured of a part, else what is usual. */
   static double dampingRatio(JobContext context, HolderBody holder, StackDraw draw) {
+    double measured = holder.known().dampingRatio();
+    return Double.isNaN(measured)
+        ? usualDampingRatio(context, holder, draw)
+        : Math.min(MOST_DAMPING, Math.max(LEAST_DAMPING, measured));
+  }
+
+  /** Practice, the family's share, and a little for every joint. */
+  static double usualDampingRatio(JobContext context, HolderBody holder, StackDraw draw) {
     int joints = 0;
     for (Seam seam : holder.seams()) {
       joints += seam instanceof Seam.Sleeved ? 0 : 1;
     }
     Values values = context.models.values();
-    double measured = holder.known().dampingRatio();
-    if (!Double.isNaN(measured)) {
-      return Math.min(MOST_DAMPING, Math.max(LEAST_DAMPING, measured));
-    }
     return values.dampingRatio.atStandardScore(draw.damping())
         * holder.family().dampingFactor()
         * Math.pow(values.dampingPerJointFactor, joints);

@@ -10,6 +10,9 @@ public enum StabilityUse {
    * cut deeper than theory at low speeds, are left out.
    */
   JUDGED_WHERE_MEASURED,
-  /** Judged also where it is predicted, of a given assembly; of candidates told and not judged. */
+  /**
+   * Judged also where it is predicted, of a given assembly without a tuned mass; of candidates told
+   * and not judged.
+   */
   JUDGED
 }
