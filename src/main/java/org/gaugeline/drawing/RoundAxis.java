@@ -43,6 +43,11 @@ record RoundAxis(double from, double to, double step) {
 
   /** Share of the axis at a value, 0 to 1; beyond the end 1. */
   double share(double value) {
-    return Math.min(1, Math.max(0, (value - from) / (to - from)));
+    return share(value, 1);
+  }
+
+  /** The same, beyond the end up to {@code most}. */
+  double share(double value, double most) {
+    return Math.min(most, Math.max(0, (value - from) / (to - from)));
   }
 }

@@ -14,6 +14,9 @@ import org.gaugeline.quantity.UnitSuffix;
  * best speeds, and the same in words for those who do not see it.
  */
 public final class StabilityDiagram {
+  /** Where lines end that go up without an end, in heights of the plot. */
+  private static final double FAR_ABOVE = 10;
+
   private static final int WIDTH = 860;
   private static final int HEIGHT = 520;
   private static final int LEFT = 80;
@@ -77,8 +80,14 @@ public final class StabilityDiagram {
     text("<rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>", WIDTH, HEIGHT);
     label(WIDTH / 2.0, 28, "middle", "font-size=\"16\"", title());
     axes();
+    text(
+        "<clipPath id=\"plot\"><rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/></clipPath>",
+        LEFT, TOP, WIDTH - LEFT - RIGHT, HEIGHT - TOP - BOTTOM);
+    // What lies above the plot is cut off, not bent along its edge.
+    svg.append("<g clip-path=\"url(#plot)\">");
     band();
     boundary();
+    svg.append("</g>");
     best();
     asked();
     legend();
@@ -178,7 +187,7 @@ public final class StabilityDiagram {
     path.append(first ? 'M' : 'L')
         .append(coordinate(x(rpm(point))))
         .append(' ')
-        .append(coordinate(y(unit.fromSi(point.depthM()))));
+        .append(coordinate(height(depth.share(unit.fromSi(point.depthM()), FAR_ABOVE))));
   }
 
   private void best() {
@@ -224,7 +233,11 @@ public final class StabilityDiagram {
   }
 
   private double y(double depthInUnit) {
-    return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * depth.share(depthInUnit);
+    return height(depth.share(depthInUnit));
+  }
+
+  private static double height(double share) {
+    return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * share;
   }
 
   private String length(double depthM) {
