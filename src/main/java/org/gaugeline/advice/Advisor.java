@@ -50,11 +50,19 @@ public final class Advisor {
     Job job = completion.complete(intent);
     JobContext context = JobContext.of(job, models);
     Candidates.Composed composed = candidates.compose(job);
-    Map<String, List<Weighed>> weighed = weigh(context, composed);
-    Ranking ranking = Ranking.of(context, weighed);
+    Ranking ranking = Ranking.of(context, weigh(context, composed));
     BreakEven heatUnit = BreakEven.ofHeatUnit(context, ranking, unequipped(context, composed));
     NearestFit nearest = new NearestFit(intent, job, this::meets);
     return new Explanation(context, data, composed, ranking, heatUnit, nearest).recommendation();
+  }
+
+  /** The holders that a recommendation would show, best first, without all that it says of them. */
+  List<HolderBody> best(Intent intent) {
+    Job job = completion.complete(intent);
+    JobContext context = JobContext.of(job, models);
+    return Ranking.of(context, weigh(context, candidates.compose(job))).shown().stream()
+        .map(shown -> shown.appraisal().assembly().holder())
+        .toList();
   }
 
   /** Whether a holder meets an intent, at the confidence or at the median. */

@@ -220,8 +220,7 @@ final class WouldFit {
     String from = byRef ? now.ref() : body.family().id();
     String pointer = now.pointer() + (byRef ? "/ref" : "/family");
     Set<String> others = new LinkedHashSet<>();
-    for (RankedAssembly other : advisor.recommend(intent).assemblies()) {
-      HolderBody holder = other.assembly().holder();
+    for (HolderBody holder : advisor.best(intent)) {
       if (holder.seams().isEmpty()) {
         others.add(byRef ? holder.ref() : holder.family().id());
       }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import org.gaugeline.reference.ColletSize;
 import org.gaugeline.reference.GripModel;
 import org.jspecify.annotations.Nullable;
@@ -94,7 +93,7 @@ final class Composer {
    */
   @Nullable HolderBody named(String ref) {
     String[] ids = ref.split("\\+", -1);
-    Adapter adapter = byRef(catalogue.attachments().adapters(), Adapter::ref, ids[0]);
+    Adapter adapter = catalogue.attachments().adapter(ids[0]);
     int next = adapter == null ? 0 : 1;
     HolderBody body = next < ids.length ? catalogue.byRef().get(ids[next++]) : null;
     while (body != null && next < ids.length) {
@@ -108,23 +107,14 @@ final class Composer {
   }
 
   private @Nullable HolderBody with(HolderBody host, String ref) {
-    Extension extension = byRef(catalogue.attachments().extensions(), Extension::ref, ref);
+    Extension extension = catalogue.attachments().extension(ref);
     if (extension != null) {
       return host.seams().isEmpty() && grips(host, extension) ? extend(host, extension) : null;
     }
-    Sleeve sleeve = byRef(catalogue.attachments().sleeves(), Sleeve::ref, ref);
+    Sleeve sleeve = catalogue.attachments().sleeve(ref);
     return sleeve != null && host.seams().isEmpty() && takes(host, sleeve)
         ? sleeve(host, sleeve)
         : null;
-  }
-
-  private static <T> @Nullable T byRef(List<T> all, Function<T, String> ref, String wanted) {
-    for (T one : all) {
-      if (ref.apply(one).equals(wanted)) {
-        return one;
-      }
-    }
-    return null;
   }
 
   private List<HolderBody> holders(String spindleId) {

@@ -119,7 +119,7 @@ final class InlineBodies {
             inserted,
             template.ratings(),
             orElse(given.price(), template.price()),
-            given.throughCoolant() == null ? template.throughCoolant() : given.throughCoolant(),
+            orElse(given.throughCoolant(), template.throughCoolant()),
             given.profile().isEmpty() ? template.sourceKey() : "given");
     body =
         body.knowing(
@@ -181,7 +181,7 @@ final class InlineBodies {
   double faceDiameterM(HolderBody body) {
     SpindleInterface end = body.spindleInterface();
     if (!seatsCutter(body)) {
-      return end.faceOuterDiameterM() > 0 ? end.faceOuterDiameterM() : end.flangeDiameterM();
+      return end.seatDiameterM();
     }
     for (ArborSize arbor : data.arborSizes()) {
       if (Math.abs(arbor.boreM() - body.boreM()) < SAME_M) {

@@ -1,5 +1,7 @@
 package org.gaugeline.assembly;
 
+import static org.gaugeline.assembly.OwnDetails.orElse;
+
 import java.util.List;
 import org.gaugeline.job.Job;
 import org.gaugeline.job.StockEntry.InlineHolder;
@@ -81,10 +83,7 @@ final class InlineParts {
     SpindleInterface coupling = template.coupling();
     Joint front =
         new Joint(Double.NaN, Double.NaN, Double.NaN, orElse(details.runoutTirM(), Double.NaN));
-    double face =
-        coupling.faceOuterDiameterM() > 0
-            ? coupling.faceOuterDiameterM()
-            : coupling.flangeDiameterM();
+    double face = coupling.seatDiameterM();
     Known known =
         new Known(
             OwnDetails.joint(details),
@@ -108,14 +107,6 @@ final class InlineParts {
         orElse(details.price(), template.price()),
         details.profile().isEmpty() ? template.sourceKey() : "given",
         partData(component, known));
-  }
-
-  private static boolean orElse(@Nullable Boolean given, boolean otherwise) {
-    return given == null ? otherwise : given;
-  }
-
-  private static double orElse(@Nullable Double given, double otherwise) {
-    return OwnDetails.orElse(given, otherwise);
   }
 
   /**

@@ -27,7 +27,7 @@ public record Joint(
   }
 
   /** The measured tilt, else the predicted one. */
-  public double tiltOr(double predictedRad) {
+  private double tiltOr(double predictedRad) {
     return Double.isNaN(faceTiltRad) ? predictedRad : faceTiltRad;
   }
 

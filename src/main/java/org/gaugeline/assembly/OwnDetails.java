@@ -14,6 +14,10 @@ final class OwnDetails {
 
   private OwnDetails() {}
 
+  static boolean orElse(@Nullable Boolean given, boolean otherwise) {
+    return given == null ? otherwise : given;
+  }
+
   static double orElse(@Nullable Double given, double otherwise) {
     return given == null ? otherwise : given;
   }

@@ -49,7 +49,8 @@ public record ProfileSection(
         pieceLengthM, diameterM(fromM), diameterM(fromM + pieceLengthM), pieceBoreM, solidId);
   }
 
-  private double diameterM(double fromM) {
+  /** Diameter at a distance behind its start. */
+  public double diameterM(double fromM) {
     return startDiameterM + (endDiameterM - startDiameterM) * fromM / lengthM;
   }
 }

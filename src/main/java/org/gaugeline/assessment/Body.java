@@ -9,7 +9,6 @@ import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
-import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.TipCompliance;
 import org.gaugeline.mechanics.reach.RadialProfile;
 
@@ -117,7 +116,7 @@ public record Body(
     for (ProfileSection section : holder.sections()) {
       for (Seam seam : holder.seams()) {
         if (Math.abs(seam.atM() - fromGauge) < SAME_PLACE_M) {
-          addSeam(builder, seam, models);
+          BodyBeam.addSeam(builder, seam, models, BodyBeam.AT_MEDIAN);
         }
       }
       builder.add(segment(holder, section, fromGauge, models));
@@ -165,23 +164,6 @@ public record Body(
     double volume = Math.PI / 4 * section.boreM() * section.boreM() * section.lengthM();
     return new BeamMaterial(
         steel.youngPa() * SUSPENDED_SHARE, steel.poisson(), damper.massKg() / volume);
-  }
-
-  private static void addSeam(BeamChain.Builder builder, Seam seam, Models models) {
-    if (seam instanceof Seam.Clamped clamped) {
-      double d = clamped.shankDiameterM();
-      double factor = clamped.host().family().jointFactor();
-      builder.add(
-          new ElasticJoint(
-              clamped.joint().radialOr(models.jointTranslationNPerM(d, factor)),
-              clamped.joint().rotationalOr(models.jointRotationNmPerRad(d, factor))));
-    } else if (seam instanceof Seam.Coupled coupled) {
-      builder.add(
-          new ElasticJoint(
-              coupled.joint().radialOr(coupled.coupling().translationNPerM().median()),
-              coupled.joint().rotationalOr(coupled.coupling().nativeRotationNmPerRad().median())));
-    }
-    // a sleeve lies inside the tool joint, whose spread covers it
   }
 
   private static boolean profileIsGeneric(HolderBody holder) {

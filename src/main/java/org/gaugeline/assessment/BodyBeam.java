@@ -12,6 +12,9 @@ import org.gaugeline.mechanics.beam.ElasticJoint;
  * out, because it hangs in rubber and is coupled on its own.
  */
 final class BodyBeam {
+  /** Score of seams as stiff as at the median. */
+  static final double AT_MEDIAN = 0;
+
   private static final double SAME_PLACE_M = 1e-7;
 
   private BodyBeam() {}
@@ -56,21 +59,16 @@ final class BodyBeam {
     boolean filled = Body.isFilled(holder, startM + section.lengthM() / 2);
     return new BeamSegment(
         highM - lowM,
-        diameterM(section, lowM - startM),
-        diameterM(section, highM - startM),
+        section.diameterM(lowM - startM),
+        section.diameterM(highM - startM),
         filled ? 0 : section.boreM(),
         models.beam(section.solidId()),
         0,
         models.beam(section.solidId()));
   }
 
-  private static double diameterM(ProfileSection section, double alongM) {
-    double share = alongM / section.lengthM();
-    return section.startDiameterM() + share * (section.endDiameterM() - section.startDiameterM());
-  }
-
-  private static void addSeam(
-      BeamChain.Builder builder, Seam seam, Models models, double seamScore) {
+  /** Adds a seam; what was measured of it does not scatter. */
+  static void addSeam(BeamChain.Builder builder, Seam seam, Models models, double seamScore) {
     if (seam instanceof Seam.Clamped clamped) {
       double d = clamped.shankDiameterM();
       double factor = clamped.host().family().jointFactor();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.chatter.StablePockets;
@@ -90,12 +91,8 @@ public final class ChartSolver {
     if (to != null) {
       return to;
     }
-    double machine =
-        Math.min(
-            context.job.machine().maxSpindleSpeedRadPerS(),
-            context.job.tool().maxSpindleSpeedRadPerS());
     double from = asked.fromRadPerS() == null ? 0 : asked.fromRadPerS();
-    return Math.max(machine, Math.max(speed(), 2 * from));
+    return Math.max(context.fastestRadPerS(), Math.max(speed(), 2 * from));
   }
 
   private double lowest(ChartAsked asked, double toRadPerS) {
@@ -150,12 +147,7 @@ public final class ChartSolver {
   /** Within what machine and tool can turn. */
   private List<StabilityChart.Point> best(
       List<StabilityChart.Point> boundary, double fromRadPerS, double toRadPerS, boolean rough) {
-    double most =
-        Math.min(
-            toRadPerS,
-            Math.min(
-                context.job.machine().maxSpindleSpeedRadPerS(),
-                context.job.tool().maxSpindleSpeedRadPerS()));
+    double most = Math.min(toRadPerS, context.fastestRadPerS());
     if (!(most > fromRadPerS)) {
       return List.of();
     }
@@ -164,17 +156,18 @@ public final class ChartSolver {
           .map(pocket -> point(pocket.spindleRadPerS(), null))
           .toList();
     }
-    return boundary.stream()
-        .filter(point -> point.spindleRadPerS() <= most && isPeak(boundary, point))
+    return IntStream.range(0, boundary.size())
+        .filter(i -> boundary.get(i).spindleRadPerS() <= most && isPeak(boundary, i))
+        .mapToObj(boundary::get)
         .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
         .limit(MOST_BEST)
         .toList();
   }
 
-  private static boolean isPeak(List<StabilityChart.Point> boundary, StabilityChart.Point point) {
-    int i = boundary.indexOf(point);
-    return (i == 0 || boundary.get(i - 1).depthM() < point.depthM())
-        && (i == boundary.size() - 1 || boundary.get(i + 1).depthM() <= point.depthM());
+  private static boolean isPeak(List<StabilityChart.Point> boundary, int i) {
+    double depth = boundary.get(i).depthM();
+    return (i == 0 || boundary.get(i - 1).depthM() < depth)
+        && (i == boundary.size() - 1 || boundary.get(i + 1).depthM() <= depth);
   }
 
   private StabilityChart.Band band(double fromRadPerS, double toRadPerS) {

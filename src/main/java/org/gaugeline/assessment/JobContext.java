@@ -50,6 +50,8 @@ public final class JobContext {
 
   private final Map<Double, ToolFlexibility> tools = new HashMap<>();
   private @Nullable ToolFlexibility lastTool;
+  private @Nullable Appraisal lastAppraisal;
+  private @Nullable Predicted lastPredicted;
   private double lastStickOutM;
 
   private final boolean ofGivenAssembly;
@@ -240,9 +242,21 @@ public final class JobContext {
     return StableDepth.caution(this, appraisal.body(), appraisal.assembly());
   }
 
+  /** Speed that neither machine nor cutter may exceed. */
+  double fastestRadPerS() {
+    return Math.min(job.machine().maxSpindleSpeedRadPerS(), job.tool().maxSpindleSpeedRadPerS());
+  }
+
   /** What an assembly is predicted to do. */
   public Predicted predicted(Appraisal appraisal) {
-    return Prediction.of(this, appraisal);
+    // Rules, cautions and the answer ask in turn.
+    Predicted known = lastPredicted;
+    if (known == null || appraisal != lastAppraisal) {
+      known = Prediction.of(this, appraisal);
+      lastPredicted = known;
+      lastAppraisal = appraisal;
+    }
+    return known;
   }
 
   /** Heating that opens a shrink bore for insertion, K above room; NaN for other families. */

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class StableDepth {
   static final int DRAWS = 64;
 
+  private static final List<StackDraw> LATIN_HYPERCUBE = StackDraw.latinHypercube(DRAWS);
   private static final double HALF = 0.5;
   private static final double UNSURE = 0.05;
   private static final double LOWEST_SHARE = 0.1;
@@ -28,7 +29,7 @@ final class StableDepth {
   final TipDynamics dynamics;
   final TipModel tip;
   final StabilityLobes lobes;
-  final List<StackDraw> draws = StackDraw.latinHypercube(DRAWS);
+  final List<StackDraw> draws = LATIN_HYPERCUBE;
 
   /** Lobes of every draw's dynamics, at the median force. */
   final List<StabilityLobes> drawn;
@@ -79,6 +80,11 @@ final class StableDepth {
 
   /** Limits of the draws at the median force, in the order of the draws. */
   double[] atMedianForceM(double spindleRadPerS) {
+    if (dynamics.isMeasured()) {
+      double[] limits = new double[DRAWS];
+      Arrays.fill(limits, medianM(spindleRadPerS));
+      return limits;
+    }
     return drawn.stream().mapToDouble(one -> one.limitAt(spindleRadPerS).depthM()).toArray();
   }
 
@@ -165,10 +171,7 @@ final class StableDepth {
     StabilityLobes lobes =
         StabilityLobes.milling(
             cut.process(), TipDynamics.of(context, body, assembly).model(StackDraw.MEDIAN));
-    double most =
-        Math.min(
-            context.job.machine().maxSpindleSpeedRadPerS(),
-            context.job.tool().maxSpindleSpeedRadPerS());
+    double most = context.fastestRadPerS();
     return StablePockets.best(lobes, LOWEST_SHARE * most, most, POCKET_SAMPLES, MOST_POCKETS)
         .stream()
         .map(

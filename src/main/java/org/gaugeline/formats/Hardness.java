@@ -3,8 +3,6 @@ package org.gaugeline.formats;
 import java.util.Comparator;
 import java.util.List;
 import org.gaugeline.assessment.Finding;
-import org.gaugeline.assessment.Severity;
-import org.gaugeline.toollist.FailOn;
 
 /** Findings by how hard they are. */
 final class Hardness {
@@ -16,12 +14,5 @@ final class Hardness {
   /** The hardest first; among equals in the order in which they were told. */
   static List<Finding> hardestFirst(List<Finding> findings) {
     return findings.stream().sorted(HARDEST_FIRST).toList();
-  }
-
-  static boolean fails(Severity severity, FailOn failOn) {
-    return switch (failOn) {
-      case ERROR -> severity == Severity.ERROR;
-      case WARNING -> severity != Severity.NOTE;
-    };
   }
 }

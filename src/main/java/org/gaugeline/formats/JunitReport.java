@@ -55,7 +55,7 @@ public final class JunitReport implements LineSink {
     for (Finding finding : findings) {
       tell(body, finding.severity(), finding.code(), texts.of(finding, line.job()));
     }
-    if (findings.isEmpty() || !Hardness.fails(findings.get(0).severity(), failOn)) {
+    if (findings.isEmpty() || !failOn.failedBy(findings.get(0).severity())) {
       return JunitCase.passed(name, body.toString());
     }
     Finding hardest = findings.get(0);
@@ -83,7 +83,7 @@ public final class JunitReport implements LineSink {
     for (ListFinding finding : summary.findings()) {
       String code = finding.code().id();
       String text = texts.of(finding);
-      if (Hardness.fails(finding.severity(), failOn)) {
+      if (failOn.failedBy(finding.severity())) {
         StringBuilder body = new StringBuilder();
         tell(body, finding.severity(), code, text);
         cases.add(

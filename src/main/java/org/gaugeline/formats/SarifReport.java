@@ -11,6 +11,7 @@ import org.gaugeline.assessment.Severity;
 import org.gaugeline.toollist.JudgedLine;
 import org.gaugeline.toollist.LineResult;
 import org.gaugeline.toollist.LineSink;
+import org.gaugeline.toollist.ListCode;
 import org.gaugeline.toollist.ListFinding;
 import org.gaugeline.toollist.ListSummary;
 import org.gaugeline.toollist.RefusedLine;
@@ -22,6 +23,8 @@ import org.gaugeline.wording.Words;
  * the end, since rules are named before results: for lists of bounded length. For one thread.
  */
 public final class SarifReport implements LineSink {
+  private static final String LINE_REFUSED = ListCode.LINE_REFUSED.id();
+
   private final OutputStream out;
   private final Words words;
   private final String artifactUri;
@@ -75,11 +78,11 @@ public final class SarifReport implements LineSink {
     String id = line.place().id();
     results.add(
         new SarifResult(
-            SarifRule.LINE_REFUSED,
+            LINE_REFUSED,
             Severity.ERROR,
             id + ": " + fault.detail(),
             List.of(line.place()),
-            fingerprints.next(id, SarifRule.LINE_REFUSED + "/" + fault.code(), fault.pointer()),
+            fingerprints.next(id, LINE_REFUSED + "/" + fault.code(), fault.pointer()),
             new SarifResult.Details(fault.pointer(), fault.code(), Double.NaN, Double.NaN, "")));
   }
 

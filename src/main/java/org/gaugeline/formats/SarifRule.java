@@ -15,24 +15,13 @@ import org.gaugeline.wording.Words.Explained;
  * @param explained in words without numbers
  */
 record SarifRule(String code, Severity hardest, Explained explained) {
-  /** Code under which refused lines are told. */
-  static final String LINE_REFUSED = "line-refused";
-
-  private static final Explained REFUSAL =
-      new Explained(
-          "A line of the list cannot be read or weighed.",
-          "a value outside of its range, an unknown name, or something left out",
-          "Correct what the message points to; all other lines were checked.");
-
   /**
    * The rule of a code.
    *
    * @throws IllegalArgumentException for a code that no rule has
    */
   static SarifRule of(String code, Words words) {
-    return code.equals(LINE_REFUSED)
-        ? new SarifRule(code, Severity.ERROR, REFUSAL)
-        : new SarifRule(code, hardest(code), words.explained(code));
+    return new SarifRule(code, hardest(code), words.explained(code));
   }
 
   private static Severity hardest(String code) {

@@ -6,22 +6,16 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.gaugeline.http.wire.WireIntent;
-import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.RestResponse;
 
 /** One intent in, ranked assemblies out. */
 @Path("/v1/recommendations")
 public class RecommendationResource {
-  private static final Logger LOG = Logger.getLogger(RecommendationResource.class);
-
   /** Longer bodies and stocks are worked on off the event loop. */
   private static final int SMALL_BODY_BYTES = 32 * 1024;
 
@@ -45,28 +39,15 @@ public class RecommendationResource {
   @Consumes(MediaType.APPLICATION_JSON)
   @Produces(MediaType.APPLICATION_JSON)
   public Uni<RestResponse<byte[]>> recommend(byte[] body) {
-    if (body.length > maxBodyBytes) {
-      // Announced lengths were refused before; this one came in chunks.
-      throw new ProblemException(Problem.tooLarge(maxBodyBytes));
-    }
+    Evaluation.checkLength(body, maxBodyBytes);
     if (body.length > SMALL_BODY_BYTES) {
-      return beside(() -> response(recommendations.answer(body)));
+      return largeWork.beside(() -> response(recommendations.answer(body)));
     }
     WireIntent wire = recommendations.read(body);
     Supplier<RestResponse<byte[]>> answer = () -> response(recommendations.answer(wire, body));
     return stockSize(wire) > SMALL_STOCK || tellsStability(wire)
-        ? beside(answer)
+        ? largeWork.beside(answer)
         : Uni.createFrom().item(answer);
-  }
-
-  /** Handed over at once, so that a full queue refuses here. */
-  private Uni<RestResponse<byte[]>> beside(Supplier<RestResponse<byte[]>> answer) {
-    try {
-      return Uni.createFrom().completionStage(CompletableFuture.supplyAsync(answer, largeWork));
-    } catch (RejectedExecutionException e) {
-      LOG.debug("too many large bodies at once", e);
-      throw new ProblemException(Problem.overloaded());
-    }
   }
 
   /** Then the response of what is shown is solved for every draw of its joints. */
@@ -82,8 +63,6 @@ public class RecommendationResource {
   }
 
   private static RestResponse<byte[]> response(byte[] body) {
-    return RestResponse.ResponseBuilder.ok(body, MediaType.APPLICATION_JSON_TYPE)
-        .header(HttpHeaders.CACHE_CONTROL, "no-store")
-        .build();
+    return Evaluation.answer(body, MediaType.APPLICATION_JSON_TYPE);
   }
 }

@@ -11,17 +11,13 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Function;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.RestResponse;
 
 /** One intent and one given assembly in, a stability chart out. Always beside the event loop. */
 @Path("/v1/stability-charts")
 public class StabilityChartResource {
-  private static final Logger LOG = Logger.getLogger(StabilityChartResource.class);
   private static final String SVG_TYPE = "image/svg+xml";
   private static final MediaType SVG = MediaType.valueOf(SVG_TYPE);
 
@@ -63,23 +59,8 @@ public class StabilityChartResource {
     if (headers.getAcceptableMediaTypes().stream().noneMatch(type::isCompatible)) {
       throw new WebApplicationException(Response.Status.NOT_ACCEPTABLE);
     }
-    if (body.length > maxBodyBytes) {
-      throw new ProblemException(Problem.tooLarge(maxBodyBytes));
-    }
+    Evaluation.checkLength(body, maxBodyBytes);
     StabilityCharts.Asked asked = charts.ask(body);
-    try {
-      return Uni.createFrom()
-          .completionStage(
-              CompletableFuture.supplyAsync(() -> response(work.apply(asked), type), largeWork));
-    } catch (RejectedExecutionException e) {
-      LOG.debug("too many charts at once", e);
-      throw new ProblemException(Problem.overloaded());
-    }
-  }
-
-  private static RestResponse<byte[]> response(byte[] body, MediaType type) {
-    return RestResponse.ResponseBuilder.ok(body, type)
-        .header(HttpHeaders.CACHE_CONTROL, "no-store")
-        .build();
+    return largeWork.beside(() -> Evaluation.answer(work.apply(asked), type));
   }
 }

@@ -66,4 +66,9 @@ public record SpindleInterface(
         ? ContactMode.TAPER_AND_FACE
         : nativeContact;
   }
+
+  /** Diameter over which its face seats something: the contact face's, else the flange's. */
+  public double seatDiameterM() {
+    return faceOuterDiameterM > 0 ? faceOuterDiameterM : flangeDiameterM;
+  }
 }

@@ -21,7 +21,8 @@ public enum FailOn implements Word {
     return id;
   }
 
-  boolean failedBy(Severity severity) {
+  /** Whether a finding that hard fails a list. */
+  public boolean failedBy(Severity severity) {
     return severity.compareTo(least) >= 0;
   }
 }

@@ -16,6 +16,8 @@ public enum ListCode implements Word {
   MAGAZINE_FULL("magazine-full", Severity.ERROR, Severity.ERROR),
   /** Tools so large that their neighbour pockets must stay empty. */
   NEIGHBOURS_EMPTY("neighbours-empty", Severity.NOTE, Severity.NOTE),
+  /** A line that cannot be read or weighed; told with the line, in reports under this code. */
+  LINE_REFUSED("line-refused", Severity.ERROR, Severity.ERROR),
   /** A column that was not read. */
   UNKNOWN_COLUMN("unknown-column", Severity.NOTE, Severity.NOTE),
   /** Too many lines to look for what only shows when all are seen. */
