@@ -10,7 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.Charset;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -30,11 +30,18 @@ public final class CsvRecords {
       CsvMapper.builder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
 
   private final TextLines lines;
+  private final Charset charset;
   private @Nullable ObjectReader reader;
   private char separator;
 
-  public CsvRecords(TextLines lines) {
+  /**
+   * Begins to read.
+   *
+   * @param charset of the text; one in which separators, quotes and line ends are ASCII
+   */
+  public CsvRecords(TextLines lines, Charset charset) {
     this.lines = lines;
+    this.charset = charset;
   }
 
   /**
@@ -66,7 +73,7 @@ public final class CsvRecords {
     }
     ByteArrayOutputStream whole = new ByteArrayOutputStream(first.length);
     whole.writeBytes(first);
-    boolean open = quotes(first) % 2 != 0;
+    boolean open = endsQuoted(first, false);
     int count = 1;
     while (open) {
       byte[] more = count < MOST_LINES ? lines.next() : null;
@@ -75,7 +82,7 @@ public final class CsvRecords {
       }
       whole.write('\n');
       whole.writeBytes(more);
-      open = (quotes(more) % 2 != 0) != open;
+      open = endsQuoted(more, true);
       count++;
     }
     return record(start, whole.toByteArray());
@@ -84,15 +91,16 @@ public final class CsvRecords {
   private Csv record(long line, byte[] bytes) throws IOException {
     String text;
     try {
-      text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      return faulty(
-          line, "The line is not UTF-8 (" + e.getMessage() + "). Save the table as UTF-8.");
+      return faulty(line, "The line is not " + charset.name() + ". Save the table as UTF-8.");
     }
     try (MappingIterator<List<String>> found = reader(text).readValues(text)) {
+      List<String> cells = found.hasNext() ? List.copyOf(found.next()) : List.of();
       return found.hasNext()
-          ? new Csv(line, List.copyOf(found.next()), "")
-          : new Csv(line, List.of(), "");
+          ? faulty(
+              line, "A quote within a cell joins it to the next line. Write two quotes for one.")
+          : new Csv(line, cells, "");
     } catch (JsonProcessingException | RuntimeException e) {
       String why = e.getMessage() == null ? "" : e.getMessage().lines().findFirst().orElse("");
       return faulty(line, "The cells cannot be told apart: " + why);
@@ -134,12 +142,29 @@ public final class CsvRecords {
     return new Csv(line, List.of(), fault);
   }
 
-  private static int quotes(byte[] line) {
-    int count = 0;
-    for (byte b : line) {
-      count += b == '"' ? 1 : 0;
+  /**
+   * Whether a line ends inside a quoted cell. A quote opens only where a cell begins: inch marks
+   * within a cell are text.
+   */
+  private boolean endsQuoted(byte[] line, boolean open) {
+    boolean quoted = open;
+    boolean cellBegins = !open;
+    for (int i = 0; i < line.length; i++) {
+      if (quoted) {
+        boolean doubled = line[i] == '"' && i + 1 < line.length && line[i + 1] == '"';
+        quoted = doubled || line[i] != '"';
+        i += doubled ? 1 : 0;
+      } else {
+        quoted = cellBegins && line[i] == '"';
+        cellBegins = separates(line[i]);
+      }
     }
-    return count;
+    return quoted;
+  }
+
+  /** Before the first record is read, any of the usual ones does. */
+  private boolean separates(byte b) {
+    return reader == null ? SEPARATORS.indexOf(b) >= 0 : b == separator;
   }
 
   /** Spreadsheets write rows without content as separators alone. */

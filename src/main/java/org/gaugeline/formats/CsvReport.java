@@ -12,7 +12,6 @@ import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Measure;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Severity;
-import org.gaugeline.quantity.SixDigits;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.toollist.JudgedLine;
 import org.gaugeline.toollist.LineResult;
@@ -99,17 +98,9 @@ public final class CsvReport implements LineSink {
     limit(row, CsvColumn.FEATURE_DEPTH_LIMIT_MM, limits.featureDepthM(), UnitSuffix.MM);
   }
 
-  /**
-   * Rounded down, as in every other answer: what is said to hold must hold when asked again. None
-   * of these quantities exists below 0, which says that not even the least value is safe.
-   */
   private static void limit(CsvRow row, CsvColumn column, Limit limit, UnitSuffix unit) {
-    double value = limit.value();
-    row.put(
-        column,
-        value == Double.POSITIVE_INFINITY
-            ? "unbounded"
-            : NumberText.of(SixDigits.roundDown(unit.fromSi(Math.max(0, value)))));
+    double told = limit.told(unit);
+    row.put(column, told == Double.POSITIVE_INFINITY ? "unbounded" : NumberText.of(told));
   }
 
   private void refused(RefusedLine line) throws IOException {

@@ -15,7 +15,6 @@ import org.gaugeline.assessment.Probability;
 import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.SetUpStep;
 import org.gaugeline.job.Job;
-import org.gaugeline.quantity.SixDigits;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.wording.Words;
 
@@ -175,17 +174,13 @@ final class AssemblyWriter {
     json.endObject();
   }
 
-  /**
-   * Rounded down: what is said to hold must hold when asked again. None of these quantities exists
-   * below 0, which says that not even the least value is safe.
-   */
   private static void limit(JsonBytes json, String name, Limit limit, UnitSuffix unit) {
     json.object(name);
-    double value = limit.value();
-    if (value == Double.POSITIVE_INFINITY) {
+    double told = limit.told(unit);
+    if (told == Double.POSITIVE_INFINITY) {
       json.flag("unbounded", true);
-    } else if (Double.isFinite(value)) {
-      json.number("value", SixDigits.roundDown(unit.fromSi(Math.max(0, value))));
+    } else {
+      json.number("value", told);
     }
     if (!limit.governedBy().isEmpty()) {
       json.word("governedBy", limit.governedBy());

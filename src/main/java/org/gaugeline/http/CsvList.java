@@ -3,6 +3,7 @@ package org.gaugeline.http;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,12 +16,9 @@ import org.jspecify.annotations.Nullable;
 
 /** A list as a table: a line of column names, then one row a line. */
 final class CsvList implements LineSource {
-  private static final int LONGEST_SHOWN = 60;
-
   private final TextLines lines;
   private final CsvRecords records;
   private final CsvColumns known;
-  private final SymbolLines symbols;
   private final List<CsvColumns.@Nullable Column> columns = new ArrayList<>();
   private final List<String> unknown = new ArrayList<>();
   private final ListHead head;
@@ -31,13 +29,16 @@ final class CsvList implements LineSource {
    *
    * @throws ProblemException where there are none, or no column is known, or one stands twice
    */
-  CsvList(TextLines lines, CsvColumns known, SymbolLines symbols, ListHeads.Parameters parameters)
+  CsvList(TextLines lines, Charset charset, CsvColumns known, ListHeads.Parameters parameters)
       throws IOException {
     this.lines = lines;
-    this.records = new CsvRecords(lines);
+    this.records = new CsvRecords(lines, charset);
     this.known = known;
-    this.symbols = symbols;
     Csv header = records.next();
+    if (header != null && !header.fault().isEmpty()) {
+      throw new ProblemException(
+          Problem.malformedTable(header.fault(), Map.of("line", Math.toIntExact(header.line()))));
+    }
     readHeader(header == null ? List.of() : header.cells());
     first = records.next();
     if (first == null) {
@@ -47,7 +48,7 @@ final class CsvList implements LineSource {
         new ListHeads.Parameters(
             constant(CsvColumns.FAIL_ON, parameters.failOn(), first),
             constant(CsvColumns.ARTIFACT_URI, parameters.artifactUri(), first));
-    constant.check();
+    constant.check("/");
     head = ListHead.none(constant.failOnOrError(), constant.uriOrNone());
   }
 
@@ -65,8 +66,8 @@ final class CsvList implements LineSource {
             new Fault(
                 column.pointer(),
                 "column-twice",
-                "The column " + shown(name) + " stands twice: keep one.",
-                Map.of("column", shown(name))));
+                "The column " + SchemaFaults.shown(name) + " stands twice: keep one.",
+                Map.of("column", SchemaFaults.shown(name))));
       }
     }
     if (seen.isEmpty()) {
@@ -90,9 +91,9 @@ final class CsvList implements LineSource {
         Map.of());
   }
 
-  /** A value for the whole list, which stands in each row; the parameter wins. */
+  /** A value for the whole list, which stands in each row and is read in the first; it wins. */
   private @Nullable String constant(String name, @Nullable String parameter, Csv row) {
-    for (int i = 0; parameter == null && i < columns.size() && i < row.cells().size(); i++) {
+    for (int i = 0; i < columns.size() && i < row.cells().size(); i++) {
       CsvColumns.Column column = columns.get(i);
       String cell = row.cells().get(i).strip();
       if (column != null && column.name().equals(name) && !cell.isEmpty()) {
@@ -126,7 +127,7 @@ final class CsvList implements LineSource {
 
   private RawLine line(Csv row) {
     if (!row.fault().isEmpty()) {
-      return new RawLine.Unreadable(row.line(), Problem.malformed(row.fault(), Map.of()));
+      return new RawLine.Unreadable(row.line(), Problem.malformedTable(row.fault(), Map.of()));
     }
     ObjectNode line = StrictJson.MAPPER.createObjectNode();
     List<Fault> faults = new ArrayList<>();
@@ -144,7 +145,7 @@ final class CsvList implements LineSource {
         put(column, cell, line, faults);
       }
     }
-    return symbols.line(row.line(), row.line(), line, faults);
+    return new RawLine.Read(row.line(), row.line(), line, faults);
   }
 
   private static boolean isConstant(CsvColumns.Column column) {
@@ -191,12 +192,12 @@ final class CsvList implements LineSource {
         "The cell of column "
             + column.name()
             + " ("
-            + shown(cell)
+            + SchemaFaults.shown(cell)
             + ") is not "
             + asked
             + "."
             + hint,
-        Map.of("actual", shown(cell), "column", column.name()));
+        Map.of("actual", SchemaFaults.shown(cell), "column", column.name()));
   }
 
   private Fault tooManyCells(Csv row) {
@@ -209,9 +210,5 @@ final class CsvList implements LineSource {
             + columns.size()
             + " columns. Put cells that hold the separator between quotes.",
         Map.of("actual", row.cells().size(), "maximum", columns.size()));
-  }
-
-  private static String shown(String text) {
-    return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "…";
   }
 }

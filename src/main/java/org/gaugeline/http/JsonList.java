@@ -19,14 +19,12 @@ final class JsonList implements LineSource {
   private final ListHead head;
   private final JsonNode lines;
   private final List<Long> starts;
-  private final SymbolLines symbols;
   private int next;
 
-  private JsonList(ListHead head, JsonNode lines, List<Long> starts, SymbolLines symbols) {
+  private JsonList(ListHead head, JsonNode lines, List<Long> starts) {
     this.head = head;
     this.lines = lines;
     this.starts = starts;
-    this.symbols = symbols;
   }
 
   /**
@@ -34,8 +32,7 @@ final class JsonList implements LineSource {
    *
    * @throws ProblemException where it is not a list; faults of single lines are told in place
    */
-  static JsonList of(
-      byte[] body, ListHeads heads, SymbolLines symbols, ListHeads.Parameters parameters) {
+  static JsonList of(byte[] body, ListHeads heads, ListHeads.Parameters parameters) {
     JsonNode tree = RequestBody.tree(body);
     if (!tree.isObject()) {
       throw new ProblemException(
@@ -65,7 +62,7 @@ final class JsonList implements LineSource {
     if (head == null || !faults.isEmpty()) {
       throw new ProblemException(Problem.invalid(faults));
     }
-    return new JsonList(head, lines, starts(body), symbols);
+    return new JsonList(head, lines, starts(body));
   }
 
   static Fault noLines(String pointer) {
@@ -119,7 +116,7 @@ final class JsonList implements LineSource {
     JsonNode line = lines.get(next);
     long start = starts.get(next);
     next++;
-    return symbols.line(next, start, line);
+    return new RawLine.Read(next, start, line, List.of());
   }
 
   @Override

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.gaugeline.advice.Assessor;
 import org.gaugeline.assembly.GivenAssembly;
@@ -11,6 +12,7 @@ import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.toollist.JudgedLine;
 import org.gaugeline.toollist.LinePlace;
@@ -25,17 +27,24 @@ final class LineJudge {
   private static final String ID = "id";
   private static final String START_LINE = "startLine";
   private static final String POCKETS = "pockets";
+  private static final String LABEL = "label";
+
+  /** Further faults of one line are counted: a list of such lines must fit into memory. */
+  private static final int MOST_FAULTS = 20;
 
   private final RequestBody<WireAssessment> bodies;
   private final Assessor assessor;
+  private final SymbolLines symbols;
   private final ReferenceData data;
   private final Schema lines;
   private final Schema machines;
 
-  LineJudge(Assessor assessor, ReferenceData data, HolderCatalogue holders) {
+  LineJudge(
+      Assessor assessor, ReferenceData data, HolderCatalogue holders, List<ItemSymbol> symbols) {
     ContractDocument document = ContractDocument.load();
     this.bodies = RequestBody.ofAssessments(document, new CatalogueFaults(data, holders));
     this.assessor = assessor;
+    this.symbols = new SymbolLines(symbols);
     this.data = data;
     this.lines = document.schema("ListLine");
     this.machines = document.schema("ListMachine");
@@ -43,18 +52,33 @@ final class LineJudge {
 
   LineResult judge(RawLine raw, ListHead head) {
     if (raw instanceof RawLine.Unreadable unreadable) {
-      return refused(place(raw, null, null), unreadable.problem());
+      return refused(unnamed(raw), unreadable.problem());
     }
     RawLine.Read read = (RawLine.Read) raw;
-    ObjectNode line = head.complete(read.members());
+    if (!(read.tree() instanceof ObjectNode members)) {
+      Fault fault = new Fault("", "wrong-type", "A line must be an object.", Map.of());
+      return refused(unnamed(raw), Problem.invalid(List.of(fault)));
+    }
+    try {
+      return judge(read, members, head);
+    } catch (RuntimeException e) {
+      // A line stands alone, also where the service is at fault.
+      LOG.error("a line met a defect", e);
+      return refused(unnamed(raw), Problem.ofStatus(500));
+    }
+  }
+
+  private LineResult judge(RawLine.Read read, ObjectNode members, ListHead head) {
     List<Fault> faults = new ArrayList<>(read.faults());
+    symbols.apply(members, faults);
+    ObjectNode line = head.complete(members);
     JsonNode id = own(line, ID, lines, "", faults);
     JsonNode startLine = own(line, START_LINE, lines, "", faults);
     JsonNode pockets =
         line.get("machine") instanceof ObjectNode machine
             ? own(machine, POCKETS, machines, "/machine", faults)
             : null;
-    LinePlace place = place(raw, id == null ? line.get("label") : id, startLine);
+    LinePlace place = place(read, id, sound(line, LABEL, lines), startLine);
     try {
       WireAssessment wire = bodies.read(line, faults);
       return judged(place, wire, pockets == null ? 0 : pockets.asInt());
@@ -62,10 +86,6 @@ final class LineJudge {
       return refused(place, e.problem());
     } catch (IntentFaultException e) {
       return refused(place, Problem.invalid(IntentFaultWords.faults(e.faults())));
-    } catch (RuntimeException e) {
-      // A line stands alone, also where the service is at fault.
-      LOG.error("a line met a defect", e);
-      return refused(place, Problem.ofStatus(500));
     }
   }
 
@@ -94,14 +114,25 @@ final class LineJudge {
   /** Takes out a member that an assessment does not have. */
   private static @Nullable JsonNode own(
       ObjectNode owner, String name, Schema schema, String at, List<Fault> faults) {
-    JsonNode value = owner.remove(name);
+    JsonNode value = sound(owner, name, schema, at, faults);
+    owner.remove(name);
+    return value;
+  }
+
+  /** A member if it keeps to the schema; what is wrong with it is found when the line is read. */
+  private static @Nullable JsonNode sound(ObjectNode owner, String name, Schema schema) {
+    return sound(owner, name, schema, "", new ArrayList<>());
+  }
+
+  private static @Nullable JsonNode sound(
+      ObjectNode owner, String name, Schema schema, String at, List<Fault> faults) {
+    JsonNode value = owner.get(name);
     if (value == null) {
       return null;
     }
     ObjectNode alone = StrictJson.MAPPER.createObjectNode();
     alone.set(name, value);
-    List<Fault> found = FaultFinder.find(alone, schema);
-    for (Fault fault : found) {
+    for (Fault fault : FaultFinder.find(alone, schema)) {
       if (fault.pointer().equals("/" + name)) {
         faults.add(fault.below(at));
       }
@@ -109,21 +140,34 @@ final class LineJudge {
     return alone.get(name);
   }
 
-  private static LinePlace place(RawLine raw, @Nullable JsonNode id, @Nullable JsonNode startLine) {
+  private static LinePlace unnamed(RawLine raw) {
+    return place(raw, null, null, null);
+  }
+
+  /** A label, or the number of the line, names what the caller gave no id to. */
+  private static LinePlace place(
+      RawLine raw, @Nullable JsonNode id, @Nullable JsonNode label, @Nullable JsonNode startLine) {
+    String own = id == null ? "" : id.asText();
+    String said = own.isEmpty() && label != null ? label.asText() : own;
     return new LinePlace(
-        id == null || !id.isTextual() || id.asText().isEmpty() ? "line " + raw.line() : id.asText(),
+        said.isEmpty() ? "line " + raw.line() : said,
         raw.line(),
-        startLine == null ? raw.startLine() : startLine.asLong());
+        startLine == null ? raw.startLine() : startLine.asLong(),
+        !own.isEmpty());
   }
 
   private static RefusedLine refused(LinePlace place, Problem problem) {
+    int count = problem.errors().size();
     return new RefusedLine(
         place,
         problem.kind(),
         problem.title(),
         problem.status(),
-        problem.detail(),
+        count > MOST_FAULTS
+            ? problem.detail() + " Of a line of a list " + MOST_FAULTS + " are listed."
+            : problem.detail(),
         problem.errors().stream()
+            .limit(MOST_FAULTS)
             .map(f -> new RefusedLine.Fault(f.pointer(), f.code(), f.detail(), f.parameters()))
             .toList());
   }

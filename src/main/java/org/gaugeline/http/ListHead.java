@@ -17,6 +17,8 @@ import org.gaugeline.toollist.ListCheck;
  * @param artifactUri the caller's file that findings point into; empty where not said
  */
 record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String artifactUri) {
+  static final WordIndex<FailOn> FAIL_ON = WordIndex.of(FailOn.values());
+
   private static final String STOCK = "stock";
 
   /** Nothing is shared. */
@@ -36,12 +38,8 @@ record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String
     return new ListHead(
         list,
         stock(list.path("shop")),
-        failOnSaid == null ? failOn : failOn(failOnSaid.asText()),
+        failOnSaid == null ? failOn : FAIL_ON.get(failOnSaid.asText()),
         uriSaid == null ? artifactUri : uriSaid.asText());
-  }
-
-  static FailOn failOn(String word) {
-    return FailOn.WARNING.id().equals(word) ? FailOn.WARNING : FailOn.ERROR;
   }
 
   /** Takes the stock out: it may be long, and no line on its own needs it. */

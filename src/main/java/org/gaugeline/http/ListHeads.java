@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,6 +22,7 @@ final class ListHeads {
   private static final ObjectReader INTENTS = StrictJson.MAPPER.readerFor(WireIntent.class);
   private static final Set<String> NO_INTENT = Set.of("failOn", "artifactUri");
   private static final String POCKETS = "pockets";
+  private static final List<String> WORDS = Arrays.stream(FailOn.values()).map(FailOn::id).toList();
   private static final int LONGEST_URI = 1000;
 
   private final Schema defaults;
@@ -34,28 +36,33 @@ final class ListHeads {
   /** Query parameters, which say the same where the format has no list object. */
   record Parameters(@Nullable String failOn, @Nullable String artifactUri) {
     FailOn failOnOrError() {
-      return ListHead.failOn(failOn == null ? FailOn.ERROR.id() : failOn);
+      return failOn == null ? FailOn.ERROR : ListHead.FAIL_ON.get(failOn);
     }
 
     String uriOrNone() {
       return artifactUri == null ? "" : artifactUri;
     }
 
-    void check() {
-      if (failOn != null && !List.of("error", "warning").contains(failOn)) {
+    /**
+     * Refuses what cannot be used.
+     *
+     * @param at what stands before the names in pointers
+     */
+    void check(String at) {
+      if (failOn != null && !WORDS.contains(failOn)) {
         throw new ProblemException(
             Problem.invalidParameter(
                 new Fault(
-                    "?failOn",
+                    at + "failOn",
                     "unknown-word",
-                    "failOn must be error or warning; it is " + failOn + ".",
-                    Map.of("actual", failOn))));
+                    "failOn must be error or warning; it is " + SchemaFaults.shown(failOn) + ".",
+                    Map.of("actual", SchemaFaults.shown(failOn)))));
       }
       if (artifactUri != null && artifactUri.length() > LONGEST_URI) {
         throw new ProblemException(
             Problem.invalidParameter(
                 new Fault(
-                    "?artifactUri",
+                    at + "artifactUri",
                     "too-long",
                     "artifactUri must not be longer than " + LONGEST_URI + " characters.",
                     Map.of("maximum", LONGEST_URI))));

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 final class NdjsonList implements LineSource {
   private final TextLines lines;
   private final long longestBytes;
-  private final SymbolLines symbols;
   private final ListHead head;
   private @Nullable RawLine first;
 
@@ -19,16 +18,10 @@ final class NdjsonList implements LineSource {
    *
    * @throws ProblemException where it is a list object with faults, or there is no line at all
    */
-  NdjsonList(
-      TextLines lines,
-      long longestBytes,
-      ListHeads heads,
-      SymbolLines symbols,
-      ListHeads.Parameters parameters)
+  NdjsonList(TextLines lines, long longestBytes, ListHeads heads, ListHeads.Parameters parameters)
       throws IOException {
     this.lines = lines;
     this.longestBytes = longestBytes;
-    this.symbols = symbols;
     byte[] bytes = nextBytes();
     JsonNode tree = bytes == null ? null : treeOrNull(bytes);
     JsonNode list = tree == null || tree.size() != 1 ? null : tree.get(ListHeads.LIST);
@@ -83,7 +76,7 @@ final class NdjsonList implements LineSource {
       return new RawLine.Unreadable(number, Problem.tooLarge(longestBytes));
     }
     try {
-      return symbols.line(number, number, RequestBody.tree(bytes));
+      return new RawLine.Read(number, number, RequestBody.tree(bytes), List.of());
     } catch (ProblemException e) {
       return new RawLine.Unreadable(number, e.problem());
     }

@@ -26,6 +26,16 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
         List.of(new Fault("", "malformed", detail, parameters)));
   }
 
+  /** A table, or a row of it, whose cells cannot be told apart. */
+  static Problem malformedTable(String detail, Map<String, Object> parameters) {
+    return new Problem(
+        "malformed-body",
+        "The table cannot be read",
+        400,
+        detail,
+        List.of(new Fault("", "malformed", detail, parameters)));
+  }
+
   static Problem invalid(List<Fault> faults) {
     int count = faults.size();
     String detail =
@@ -57,7 +67,8 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
         413,
         "The body must not be longer than "
             + limitBytes
-            + " bytes. Send large stocks as a mounted file, or only the holders in question.");
+            + " bytes. Send large stocks as a mounted file, or only the holders in question; send"
+            + " long tool lists as NDJSON or CSV.");
   }
 
   static Problem tooManyLines(int limit) {
@@ -111,14 +122,17 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
               "not-acceptable",
               "The answer cannot be had in the accepted media types",
               406,
-              "Addresses answer in application/json, /v1/stability-charts also in image/svg+xml.");
+              "Addresses answer in application/json, /v1/stability-charts also in image/svg+xml,"
+                  + " /v1/tool-list-checks also in application/x-ndjson, application/sarif+json,"
+                  + " application/xml and text/csv.");
       case 413 -> plain("body-too-large", "The body is larger than the limit", 413, "Send less.");
       case 415 ->
           plain(
               "unsupported-media-type",
               "The body is of another media type",
               415,
-              "Send the body as application/json.");
+              "Send the body as application/json; tool lists also as application/x-ndjson or text/csv,"
+                  + " in UTF-8.");
       case 429 -> plain("too-many-requests", "Too many requests", 429, "Wait and try again.");
       case 503 -> overloaded();
       case 500 ->

@@ -4,6 +4,7 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.io.IOException;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,13 @@ public class ProblemMappers {
   /** The catalogue is read, everything else is computed from a body. */
   private static String allowed(UriInfo uri) {
     return uri.getPath().startsWith("/v1/catalogue/") ? "GET, HEAD, OPTIONS" : "POST, OPTIONS";
+  }
+
+  /** The other end has gone: nobody is left to answer, and nothing is at fault here. */
+  @ServerExceptionMapper
+  Response gone(IOException e) {
+    LOG.debug("a caller hung up", e);
+    return response(Problem.ofStatus(Response.Status.BAD_REQUEST.getStatusCode()), null);
   }
 
   /** A defect of the service: told in the log, not to the caller. */

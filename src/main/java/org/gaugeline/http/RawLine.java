@@ -1,6 +1,6 @@
 package org.gaugeline.http;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 
 /** One line of a list as it was sent, whatever the format, before the list completes it. */
@@ -15,12 +15,11 @@ sealed interface RawLine permits RawLine.Read, RawLine.Unreadable {
   long startLine();
 
   /**
-   * A line in the contract's shape.
+   * A line as JSON, whatever it holds.
    *
    * @param faults what could not be taken over
    */
-  record Read(long line, long startLine, ObjectNode members, List<Fault> faults)
-      implements RawLine {}
+  record Read(long line, long startLine, JsonNode tree, List<Fault> faults) implements RawLine {}
 
   /** A line that is none. */
   record Unreadable(long line, Problem problem) implements RawLine {

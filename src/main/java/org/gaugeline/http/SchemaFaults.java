@@ -204,7 +204,8 @@ final class SchemaFaults {
     };
   }
 
-  private static String shown(String text) {
+  /** A text of the caller's, cut to what a message bears. */
+  static String shown(String text) {
     int end =
         text.offsetByCodePoints(0, Math.min(LONGEST_SHOWN, text.codePointCount(0, text.length())));
     String cut = end < text.length() ? text.substring(0, end) + "…" : text;

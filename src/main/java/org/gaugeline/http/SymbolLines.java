@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ItemSymbol.Item;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts what stands under the symbols of ISO 13399 where the contract has it. Symbols may stand on
@@ -21,6 +22,8 @@ import org.gaugeline.reference.ItemSymbol.Item;
 final class SymbolLines {
   private static final String TOOL = "/tool";
   private static final String COMPONENT = "/assembly/components/0";
+  private static final String GAUGE_LENGTH = "/assembly/measured/gaugeLengthMm";
+  private static final Pattern INDEX = Pattern.compile("\\d");
   private static final Pattern HOLLOW_TAPER =
       Pattern.compile("HSK(?:([A-F])0*(\\d{2,3})|0*(\\d{2,3})([A-F]))");
   private static final Pattern POLYGON = Pattern.compile("(?:PSC)?C?0*([3-8])");
@@ -32,77 +35,98 @@ final class SymbolLines {
     this.symbols = List.copyOf(symbols);
   }
 
-  /** A line in the contract's shape; what is no object is unreadable. */
-  RawLine line(long number, long start, JsonNode tree) {
-    if (!(tree instanceof ObjectNode line)) {
-      Fault fault = new Fault("", "wrong-type", "A line must be an object.", Map.of());
-      return new RawLine.Unreadable(number, Problem.invalid(List.of(fault)));
-    }
-    return line(number, start, line, new ArrayList<>());
-  }
-
-  RawLine line(long number, long start, ObjectNode line, List<Fault> faults) {
-    flat(line);
+  /** Moves what stands under symbols; adds what cannot be moved to the faults. */
+  void apply(ObjectNode line, List<Fault> faults) {
+    flat(line, faults);
     if (line.get("tool") instanceof ObjectNode tool) {
-      nested(line, tool, Item.TOOL, TOOL, TOOL);
+      nested(line, tool, Item.TOOL, TOOL, TOOL, faults);
     }
     JsonNode components = line.path("assembly").path("components");
     for (int i = 0; i < components.size(); i++) {
       if (components.get(i) instanceof ObjectNode component) {
-        nested(line, component, Item.HOLDER, COMPONENT, "/assembly/components/" + i);
+        nested(line, component, Item.HOLDER, COMPONENT, "/assembly/components/" + i, faults);
       }
     }
-    return new RawLine.Read(number, start, line, faults);
   }
 
-  private void flat(ObjectNode line) {
-    JsonNode length = line.get("LPR");
+  private void flat(ObjectNode line, List<Fault> faults) {
     JsonNode overall = line.get("LF");
     JsonNode code = line.get("CZCMS");
+    boolean measured = !line.at(GAUGE_LENGTH).isMissingNode();
+    JsonNode length = length(line, line.at(COMPONENT));
     Set<String> taken = new HashSet<>();
     for (ItemSymbol symbol : symbols) {
       JsonNode value = line.get(symbol.symbol());
       if (value != null && taken.add(symbol.symbol())) {
-        put(line, symbol.path(), told(symbol, value, length));
+        move(line, symbol, symbol.path(), value, length, faults);
       }
     }
     line.remove(taken);
-    if (length != null && overall != null && length.isNumber() && overall.isNumber()) {
-      standOut(line, overall.doubleValue() - length.doubleValue());
+    if (overall != null && overall.isNumber() && length != null && length.isNumber()) {
+      standOut(line, overall.doubleValue() - length.doubleValue(), measured);
     }
     if (code != null) {
       put(line, "/machine/interface", spindleEnd(code));
     }
   }
 
+  /** Projection of a body, as a symbol or as the contract has it. */
+  private static @Nullable JsonNode length(JsonNode owner, JsonNode component) {
+    JsonNode said = component.get("projectionMm");
+    return said == null ? owner.get("LPR") : said;
+  }
+
+  private static void move(
+      ObjectNode line,
+      ItemSymbol symbol,
+      String path,
+      JsonNode value,
+      @Nullable JsonNode length,
+      List<Fault> faults) {
+    if (!symbol.path().endsWith("/profile")) {
+      put(line, path, told(symbol, value));
+    } else if (length != null) {
+      put(line, path, cylinder(value, length));
+    } else {
+      faults.add(
+          new Fault(
+              path,
+              "projection-needed",
+              symbol.symbol() + " is the diameter of a body whose length is not said: add LPR.",
+              Map.of("symbol", symbol.symbol())));
+    }
+  }
+
   /** Gauge length and projection together say how far the tool stands out. */
-  private static void standOut(ObjectNode line, double stickOutMm) {
-    ObjectNode measured = (ObjectNode) line.at("/assembly/measured");
-    measured.remove("gaugeLengthMm");
-    if (measured.isEmpty()) {
-      ((ObjectNode) line.get("assembly")).remove("measured");
+  private static void standOut(ObjectNode line, double stickOutMm, boolean measured) {
+    if (!measured && line.at("/assembly/measured") instanceof ObjectNode symbolOnly) {
+      symbolOnly.remove("gaugeLengthMm");
+      if (symbolOnly.isEmpty() && line.get("assembly") instanceof ObjectNode assembly) {
+        assembly.remove("measured");
+      }
     }
     put(line, "/assembly/stickOutMm", line.numberNode(stickOutMm));
   }
 
-  private void nested(ObjectNode line, ObjectNode owner, Item item, String general, String at) {
-    JsonNode length = owner.get("LPR");
+  private void nested(
+      ObjectNode line, ObjectNode owner, Item item, String general, String at, List<Fault> faults) {
+    JsonNode length = length(owner, owner);
     List<String> taken = new ArrayList<>();
     for (ItemSymbol symbol : symbols) {
       JsonNode value = symbol.item() == item ? owner.get(symbol.symbol()) : null;
       if (value != null) {
         taken.add(symbol.symbol());
-        put(line, at + symbol.path().substring(general.length()), told(symbol, value, length));
+        String path = at + symbol.path().substring(general.length());
+        move(line, symbol, path, value, length, faults);
       }
     }
     owner.remove(taken);
   }
 
-  private static JsonNode told(ItemSymbol symbol, JsonNode value, JsonNode projection) {
+  private static JsonNode told(ItemSymbol symbol, JsonNode value) {
     return switch (symbol.symbol()) {
       case "HAND" -> hand(value);
       case "CZCMS" -> spindleEnd(value);
-      case "BD", "BDX" -> cylinder(value, projection);
       case "NOF", "ZEFP" -> whole(value);
       default -> value;
     };
@@ -126,11 +150,9 @@ final class SymbolLines {
   /** A body of which only the diameter is known: as thick all along its projection. */
   private static JsonNode cylinder(JsonNode diameter, JsonNode projection) {
     ArrayNode profile = StrictJson.MAPPER.createArrayNode();
-    if (projection != null) {
-      ObjectNode section = profile.addObject();
-      section.set("lengthMm", projection);
-      section.set("diameterMm", diameter);
-    }
+    ObjectNode section = profile.addObject();
+    section.set("lengthMm", projection);
+    section.set("diameterMm", diameter);
     return profile;
   }
 
@@ -170,7 +192,10 @@ final class SymbolLines {
 
   private static JsonNode step(JsonNode at, String name, boolean list) {
     if (at instanceof ArrayNode array) {
-      return array.isEmpty() ? array.addObject() : array.get(Integer.parseInt(name));
+      boolean index = INDEX.matcher(name).matches();
+      return index && array.isEmpty()
+          ? array.addObject()
+          : at.path(index ? Integer.parseInt(name) : -1);
     }
     if (!(at instanceof ObjectNode owner)) {
       return at;

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -31,7 +32,6 @@ import org.gaugeline.wording.Words;
 public final class ToolListChecks {
   private final ListHeads heads;
   private final LineJudge judge;
-  private final SymbolLines symbols;
   private final CsvColumns columns;
   private final ToolListWriter writer;
   private final Words words;
@@ -43,8 +43,7 @@ public final class ToolListChecks {
       HolderCatalogue holders,
       List<ItemSymbol> itemSymbols) {
     this.heads = new ListHeads(data, holders);
-    this.judge = new LineJudge(assessor, data, holders);
-    this.symbols = new SymbolLines(itemSymbols);
+    this.judge = new LineJudge(assessor, data, holders, itemSymbols);
     this.columns = new CsvColumns(itemSymbols);
     this.writer = new ToolListWriter(words, data.version());
     this.words = words;
@@ -57,7 +56,7 @@ public final class ToolListChecks {
   Opened openJson(byte[] body, ListHeads.Parameters parameters) {
     MessageDigest digest = sha256();
     digest.update(body);
-    return new Opened(JsonList.of(body, heads, symbols, parameters), digest);
+    return new Opened(JsonList.of(body, heads, parameters), digest);
   }
 
   /** Opens a body of one JSON object a line; reads as far as the first line. */
@@ -66,14 +65,15 @@ public final class ToolListChecks {
     DigestInputStream in = new DigestInputStream(body, sha256());
     TextLines lines = new TextLines(in, longestLineBytes);
     return new Opened(
-        new NdjsonList(lines, longestLineBytes, heads, symbols, parameters), in.getMessageDigest());
+        new NdjsonList(lines, longestLineBytes, heads, parameters), in.getMessageDigest());
   }
 
   /** Opens a table; reads as far as the first row. */
-  Opened openCsv(InputStream body, ListHeads.Parameters parameters) throws IOException {
+  Opened openCsv(InputStream body, Charset charset, ListHeads.Parameters parameters)
+      throws IOException {
     DigestInputStream in = new DigestInputStream(body, sha256());
     TextLines lines = new TextLines(in, CsvRecords.LONGEST_BYTES);
-    return new Opened(new CsvList(lines, columns, symbols, parameters), in.getMessageDigest());
+    return new Opened(new CsvList(lines, charset, columns, parameters), in.getMessageDigest());
   }
 
   /**
@@ -82,6 +82,9 @@ public final class ToolListChecks {
    * @throws ProblemException where there are more lines than that
    */
   byte[] answer(Opened opened, ToolListFormat format, int maxLines) throws IOException {
+    if (opened.source() instanceof JsonList whole && whole.count() > maxLines) {
+      throw new ProblemException(Problem.tooManyLines(maxLines));
+    }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     run(opened, sink(opened, format, out), out, maxLines);
     return out.toByteArray();

@@ -39,17 +39,34 @@ enum ToolListFormat {
    * @return null where none is acceptable
    */
   static @Nullable ToolListFormat preferred(List<MediaType> acceptable, MediaType sent) {
+    ToolListFormat own = of(sent);
     for (MediaType asked : acceptable) {
-      if (asked.isWildcardType()) {
-        return of(sent);
+      if (answers(asked, own, acceptable)) {
+        return own;
       }
       for (ToolListFormat format : values()) {
-        if (asked.isCompatible(format.type())) {
+        if (answers(asked, format, acceptable)) {
           return format;
         }
       }
     }
-    return acceptable.isEmpty() ? of(sent) : null;
+    return acceptable.isEmpty() ? own : null;
+  }
+
+  private static boolean answers(
+      MediaType asked, ToolListFormat format, List<MediaType> acceptable) {
+    return !isRefused(asked)
+        && asked.isCompatible(format.type())
+        && acceptable.stream()
+            .filter(ToolListFormat::isRefused)
+            .filter(type -> !type.isWildcardSubtype())
+            .noneMatch(type -> type.isCompatible(format.type()));
+  }
+
+  /** Quality 0 says: not this one (RFC 9110, 12.4.2). */
+  private static boolean isRefused(MediaType type) {
+    String quality = type.getParameters().get("q");
+    return quality != null && quality.matches("0(\\.0*)?");
   }
 
   private static ToolListFormat of(MediaType sent) {

@@ -63,7 +63,7 @@ public final class ListCheck {
   /** Takes the next line. */
   public void add(LineResult line) {
     seen++;
-    if (seen <= MOST_COMPARED) {
+    if (seen <= MOST_COMPARED && line.place().named()) {
       ids.computeIfAbsent(line.place().id(), id -> new Places()).add(line.place());
     }
     if (line instanceof JudgedLine judged) {
@@ -85,7 +85,7 @@ public final class ListCheck {
     }
     Job.Machine machine = line.job().machine();
     if (magazines.containsKey(machine) || magazines.size() < MOST_MACHINES) {
-      magazines.computeIfAbsent(machine, key -> new Magazine(line.pockets())).add(line);
+      magazines.computeIfAbsent(machine, key -> new Magazine()).add(line);
     }
   }
 

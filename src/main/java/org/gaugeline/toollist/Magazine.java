@@ -2,21 +2,17 @@ package org.gaugeline.toollist;
 
 /** What one machine's magazine has to hold. */
 final class Magazine {
-  private final int pockets;
   private final Places ordinary = new Places();
   private final Places large = new Places();
 
-  /**
-   * An empty magazine.
-   *
-   * @param pockets how many it has; 0 where not known
-   */
-  Magazine(int pockets) {
-    this.pockets = pockets;
-  }
+  /** The least that a line says; 0 where none says any. */
+  private int pockets;
 
   void add(JudgedLine line) {
     (line.needsEmptyNeighbours() ? large : ordinary).add(line.place());
+    if (line.pockets() > 0) {
+      pockets = pockets == 0 ? line.pockets() : Math.min(pockets, line.pockets());
+    }
   }
 
   int pockets() {

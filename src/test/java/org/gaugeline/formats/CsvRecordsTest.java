@@ -16,7 +16,9 @@ class CsvRecordsTest {
 
   private static List<Csv> records(byte[] text) {
     CsvRecords records =
-        new CsvRecords(new TextLines(new ByteArrayInputStream(text), CsvRecords.LONGEST_BYTES));
+        new CsvRecords(
+            new TextLines(new ByteArrayInputStream(text), CsvRecords.LONGEST_BYTES),
+            StandardCharsets.UTF_8);
     List<Csv> all = new ArrayList<>();
     try {
       for (Csv next = records.next(); next != null; next = records.next()) {
@@ -66,6 +68,21 @@ class CsvRecordsTest {
     assertThat(cells("id\tx\n1\t2")).isEqualTo(List.of(List.of("id", "x"), List.of("1", "2")));
     assertThat(cells("\"a;b;c\",x\n1,2"))
         .isEqualTo(List.of(List.of("a;b;c", "x"), List.of("1", "2")));
+  }
+
+  /** An inch mark inside a cell opens nothing: no line may vanish behind it. */
+  @Test
+  void takesQuotesWithinCellsAsText() {
+    assertThat(cells("id,name\nT1,a\nT2,1/2\" EM\nT3,1/4\" EM\nT4,b\n"))
+        .isEqualTo(
+            List.of(
+                List.of("id", "name"),
+                List.of("T1", "a"),
+                List.of("T2", "1/2\" EM"),
+                List.of("T3", "1/4\" EM"),
+                List.of("T4", "b")));
+    assertThat(cells("id,name\nT2,1/2\" EM\nT3,b\nT4,c\n")).hasSize(4);
+    assertThat(cells("id;a\n1;x,\"y\n2;z\n")).hasSize(3);
   }
 
   @Test

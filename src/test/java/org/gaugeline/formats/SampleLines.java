@@ -61,7 +61,7 @@ final class SampleLines {
   }
 
   static LinePlace place(String id, long line) {
-    return new LinePlace(id, line, line + 1);
+    return new LinePlace(id, line, line + 1, true);
   }
 
   /** A holder that does not fit the spindle, among other things. */

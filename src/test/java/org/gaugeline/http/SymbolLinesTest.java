@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.gaugeline.reference.ItemSymbol;
@@ -13,6 +14,7 @@ import org.gaugeline.tables.SymbolTables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Symbols of ISO 13399 as published in the open schema of that standard and in the device schema of
@@ -25,7 +27,10 @@ class SymbolLinesTest {
 
   private static JsonNode mapped(String line) {
     ObjectNode tree = (ObjectNode) ContractSchemas.parse(line.replace('\'', '"'));
-    return ((RawLine.Read) SYMBOLS.line(1, 1, tree)).members();
+    List<Fault> faults = new ArrayList<>();
+    SYMBOLS.apply(tree, faults);
+    assertThat(faults).isEmpty();
+    return tree;
   }
 
   @Test
@@ -76,6 +81,10 @@ class SymbolLinesTest {
         "{'WT':1.4} | /assembly/components/0/massKg | 1.4",
         "{'RPMX':20000} | /tool/maxSpindleSpeedRpm | 20000",
         "{'LF':145} | /assembly/measured/gaugeLengthMm | 145",
+        "{'LF':145,'LPR':100,'assembly':{'measured':{'gaugeLengthMm':200}}}"
+            + " | /assembly/measured/gaugeLengthMm | 200",
+        "{'BD':50,'assembly':{'components':[{'projectionMm':90}]}}"
+            + " | /assembly/components/0/profile/0/lengthMm | 90",
         "{'LF':145,'LPR':100} | /assembly/stickOutMm | 45.0",
         "{'tool':{'DC':12}} | /tool/diameterMm | 12",
         "{'tool':{'DC':12,'diameterMm':10}} | /tool/diameterMm | 10",
@@ -93,5 +102,33 @@ class SymbolLinesTest {
     assertThat(line.findParent("LF")).isNull();
     assertThat(line.at("/assembly/measured").isMissingNode()).isTrue();
     assertThat(line.at("/tool/teeth").asInt()).isEqualTo(3);
+  }
+
+  @Test
+  void asksForTheLengthOfABodyOfWhichOnlyTheDiameterIsSaid() {
+    ObjectNode line = (ObjectNode) ContractSchemas.parse("{\"BD\":50}");
+    List<Fault> faults = new ArrayList<>();
+    SYMBOLS.apply(line, faults);
+    assertThat(faults).extracting(Fault::code).containsExactly("projection-needed");
+  }
+
+  /** Whatever stands beside symbols, a line is read, and what is wrong is found later. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{'LPR':75,'LF':120,'assembly':'x'}",
+        "{'LPR':75,'LF':120,'assembly':null}",
+        "{'LPR':75,'LF':120,'assembly':1}",
+        "{'DMM':10,'DCONMS':10,'tool':[1]}",
+        "{'LPR':75,'assembly':{'components':'x'}}",
+        "{'LPR':75,'assembly':{'components':[[]]}}",
+        "{'CZCMS':{},'machine':[]}",
+        "{'LF':'x','LPR':[]}",
+        "{'NOF':'x','HAND':7,'BD':null,'LPR':1}"
+      })
+  void bearsAnythingBesideSymbols(String line) {
+    ObjectNode tree = (ObjectNode) ContractSchemas.parse(line.replace('\'', '"'));
+    SYMBOLS.apply(tree, new ArrayList<>());
+    assertThat(tree.has("LPR") || tree.has("DMM") || tree.has("NOF")).isFalse();
   }
 }

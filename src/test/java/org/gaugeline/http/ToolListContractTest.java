@@ -7,7 +7,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -45,11 +48,18 @@ class ToolListContractTest {
   }
 
   private static Response post(String body, String type, String accept, String query) {
-    return given()
+    return asSent()
         .header("Content-Type", type)
         .header("Accept", accept)
         .body(body.getBytes(StandardCharsets.UTF_8))
         .post(PATH + query);
+  }
+
+  /** The client shall not add an encoding of its own to the media type. */
+  private static RequestSpecification asSent() {
+    EncoderConfig plain =
+        EncoderConfig.encoderConfig().appendDefaultContentCharsetToContentTypeIfUndefined(false);
+    return given().config(RestAssuredConfig.config().encoderConfig(plain));
   }
 
   private static JsonNode check(String body) {
@@ -252,8 +262,78 @@ class ToolListContractTest {
     assertThat(answers.get(7).path("verdict").asText()).isEqualTo("failed");
   }
 
+  /** A line that nobody would send stops no other. */
+  @Test
+  void goesOnAfterLinesThatBreakTheirOwnShape() {
+    String lines =
+        """
+        {"id":"a","LPR":75,"LF":120,"assembly":"x"}
+        {"id":"b","DMM":10,"DCONMS":10,"tool":[1]}
+        {"label":"LABEL"}
+        {"id":"d"}
+        """
+            .replace("LABEL", "x".repeat(300));
+    List<JsonNode> answers = ndjson(post(lines, NDJSON, NDJSON, "").asString());
+    assertThat(answers).hasSize(5);
+    for (int i = 0; i < 4; i++) {
+      assertThat(answers.get(i).at("/problem/status").asInt()).isEqualTo(422);
+    }
+    assertThat(answers.get(0).path("id").asText()).isEqualTo("a");
+    assertThat(answers.get(2).path("id").asText()).as("a label too long").isEqualTo("line 3");
+    String json = "{\"lines\":[" + lines.strip().replace("\n", ",") + "]}";
+    assertThat(check(json).path("lines")).hasSize(4);
+  }
+
+  @Test
+  void listsSomeFaultsOfALineAndCountsTheRest() {
+    StringBuilder line = new StringBuilder("{\"id\":\"a\"");
+    for (int i = 0; i < 100; i++) {
+      line.append(",\"a").append(i).append("\":1");
+    }
+    JsonNode problem = check("{\"lines\":[" + line + "}]}").at("/lines/0/problem");
+    assertThat(problem.path("errors")).hasSize(20);
+    assertThat(problem.path("detail").asText()).contains("faults", "20 are listed");
+  }
+
+  @Test
+  void saysWhyAHeaderCannotBeRead() {
+    byte[] latin = "id;gr\u00f6\u00dfe\n1;2\n".getBytes(StandardCharsets.ISO_8859_1);
+    Response response =
+        asSent().header("Content-Type", CSV).header("Accept", JSON).body(latin).post(PATH);
+    assertThat(response.statusCode()).isEqualTo(400);
+    assertThat(Problems.problem(response).path("detail").asText()).contains("UTF-8");
+    Response told =
+        asSent()
+            .header("Content-Type", CSV + ";charset=ISO-8859-1")
+            .header("Accept", JSON)
+            .body(latin)
+            .post(PATH);
+    assertThat(told.statusCode()).isEqualTo(200);
+    assertThat(told.asString()).contains("gr\u00f6\u00dfe");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "application/json;q=0 | 406",
+        "application/json;q=0, text/csv | text/csv",
+        "application/json;q=0, application/* | application/x-ndjson",
+        "text/csv;q=0.5, application/sarif+json | application/sarif+json",
+        "*/* | application/json"
+      })
+  void answersInWhatIsAccepted(String accept, String expected) {
+    Response response = post(demo("pump-housing.json"), JSON, accept, "");
+    String got =
+        response.statusCode() == 200
+            ? response.contentType().split(";", -1)[0]
+            : String.valueOf(response.statusCode());
+    assertThat(got).isEqualTo(expected);
+  }
+
   @Test
   void refusesWhatItCannotReadOrWrite() {
+    assertThat(post("x", CSV + ";charset=utf-16", JSON, "").statusCode()).isEqualTo(415);
     assertThat(post("x", "text/plain", JSON, "").statusCode()).isEqualTo(415);
     assertThat(post(demo("pump-housing.json"), JSON, "image/png", "").statusCode()).isEqualTo(406);
     assertThat(post(demo("pump-housing.json"), JSON, JSON, "?failOn=x").statusCode())

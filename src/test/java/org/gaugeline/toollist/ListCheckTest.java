@@ -40,7 +40,7 @@ class ListCheckTest {
       int pockets) {
     Limit none = new Limit(Double.POSITIVE_INFINITY, "gap");
     return new JudgedLine(
-        new LinePlace(id, number, number),
+        new LinePlace(id, number, number, true),
         JOB,
         verdict,
         findings,
@@ -111,9 +111,14 @@ class ListCheckTest {
                   "a",
                   2,
                   1,
-                  List.of(new LinePlace("T1", 1, 1), new LinePlace("T2", 2, 2))),
+                  List.of(new LinePlace("T1", 1, 1, true), new LinePlace("T2", 2, 2, true))),
               new ListFinding(
-                  ListCode.STOCK_MISSING, severity, "c", 1, 0, List.of(new LinePlace("T4", 4, 4))));
+                  ListCode.STOCK_MISSING,
+                  severity,
+                  "c",
+                  1,
+                  0,
+                  List.of(new LinePlace("T4", 4, 4, true))));
       assertThat(summary.passed()).isEqualTo(!only);
     }
   }
@@ -135,10 +140,34 @@ class ListCheckTest {
   @Test
   void failsOnALineThatCannotBeRead() {
     ListCheck check = new ListCheck(FailOn.ERROR, ListCheck.Stock.UNLISTED);
-    check.add(new RefusedLine(new LinePlace("a", 1, 1), "invalid-intent", "", 422, "", List.of()));
+    check.add(
+        new RefusedLine(new LinePlace("a", 1, 1, true), "invalid-intent", "", 422, "", List.of()));
     ListSummary summary = check.finish();
     assertThat(summary.passed()).isFalse();
     assertThat(summary.totals()).isEqualTo(new Totals(0, 0, 0, 1, 0, 0, 0));
+  }
+
+  @Test
+  void comparesOnlyIdsThatTheCallerGave() {
+    ListCheck check = new ListCheck(FailOn.ERROR, ListCheck.Stock.UNLISTED);
+    for (int i = 1; i <= 2; i++) {
+      check.add(
+          new RefusedLine(
+              new LinePlace("finish", i, i, false), "invalid-intent", "", 422, "", List.of()));
+    }
+    assertThat(check.finish().findings()).isEmpty();
+  }
+
+  /** Which line says how many pockets there are does not matter. */
+  @ParameterizedTest
+  @CsvSource({"0, 1", "1, 0", "1, 5"})
+  void takesThePocketsFromWhicheverLineSaysThem(int first, int second) {
+    ListCheck check = new ListCheck(FailOn.ERROR, ListCheck.Stock.UNLISTED);
+    check.add(line(1, "a", Verdict.FIT, List.of(), List.of(), first));
+    check.add(line(2, "b", Verdict.FIT, List.of(), List.of(), second));
+    assertThat(check.finish().findings())
+        .extracting(ListFinding::code)
+        .containsExactly(ListCode.MAGAZINE_FULL);
   }
 
   @Test
