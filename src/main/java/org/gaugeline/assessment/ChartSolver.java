@@ -27,12 +27,14 @@ public final class ChartSolver {
 
   private final JobContext context;
   private final StableDepth stable;
+  private final double fastestRadPerS;
   private final ChatterCut cut;
   private final StabilityLobes lobes;
 
-  private ChartSolver(JobContext context, StableDepth stable) {
+  private ChartSolver(JobContext context, StableDepth stable, double fastestRadPerS) {
     this.context = context;
     this.stable = stable;
+    this.fastestRadPerS = fastestRadPerS;
     this.cut = stable.cut;
     this.lobes = stable.lobes;
   }
@@ -41,7 +43,9 @@ public final class ChartSolver {
   public static @Nullable StabilityChart solve(
       JobContext context, Appraisal appraisal, ChartAsked asked) {
     StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
-    return stable == null ? null : new ChartSolver(context, stable).chart(asked);
+    return stable == null
+        ? null
+        : new ChartSolver(context, stable, context.fastestRadPerS(appraisal)).chart(asked);
   }
 
   private StabilityChart chart(ChartAsked asked) {
@@ -144,10 +148,10 @@ public final class ChartSolver {
         Double.NaN, least, floor.chatterRadPerS() > 0 ? floor.chatterHz() : Double.NaN);
   }
 
-  /** Within what machine and tool can turn. */
+  /** Within what machine, tool and assembly bear. */
   private List<StabilityChart.Point> best(
       List<StabilityChart.Point> boundary, double fromRadPerS, double toRadPerS, boolean rough) {
-    double most = Math.min(toRadPerS, context.fastestRadPerS());
+    double most = Math.min(toRadPerS, fastestRadPerS);
     if (!(most > fromRadPerS)) {
       return List.of();
     }

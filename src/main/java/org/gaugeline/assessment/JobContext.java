@@ -234,7 +234,7 @@ public final class JobContext {
    * limit applies or none is wanted.
    */
   public List<StabilityChart.Point> stableSpeeds(Appraisal appraisal) {
-    return StableDepth.bestSpeeds(this, appraisal.body(), appraisal.assembly());
+    return StableDepth.bestSpeeds(this, appraisal);
   }
 
   /** That the asked depth may chatter with an assembly; null where that is not known. */
@@ -245,6 +245,11 @@ public final class JobContext {
   /** Speed that neither machine nor cutter may exceed. */
   double fastestRadPerS() {
     return Math.min(job.machine().maxSpindleSpeedRadPerS(), job.tool().maxSpindleSpeedRadPerS());
+  }
+
+  /** The same, and what the assembly is good for at the asked confidence. */
+  double fastestRadPerS(Appraisal appraisal) {
+    return Math.min(fastestRadPerS(), appraisal.speedLimits().safeRadPerS());
   }
 
   /** What an assembly is predicted to do. */

@@ -162,16 +162,18 @@ final class StableDepth {
         : null;
   }
 
-  /** Speeds with the deepest stable cuts that the machine turns, deepest first. */
-  static List<StabilityChart.Point> bestSpeeds(JobContext context, Body body, Assembly assembly) {
+  /** Speeds with the deepest stable cuts that machine and assembly bear, deepest first. */
+  static List<StabilityChart.Point> bestSpeeds(JobContext context, Appraisal appraisal) {
     ChatterCut cut = ChatterCut.of(context);
     if (cut == null || context.job.preferences().stability() == StabilityUse.NONE) {
       return List.of();
     }
     StabilityLobes lobes =
         StabilityLobes.milling(
-            cut.process(), TipDynamics.of(context, body, assembly).model(StackDraw.MEDIAN));
-    double most = context.fastestRadPerS();
+            cut.process(),
+            TipDynamics.of(context, appraisal.body(), appraisal.assembly())
+                .model(StackDraw.MEDIAN));
+    double most = context.fastestRadPerS(appraisal);
     return StablePockets.best(lobes, LOWEST_SHARE * most, most, POCKET_SAMPLES, MOST_POCKETS)
         .stream()
         .map(

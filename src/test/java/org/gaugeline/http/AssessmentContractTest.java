@@ -31,6 +31,27 @@ class AssessmentContractTest {
     }
   }
 
+  /** Nobody may be sent to a speed that the assembly does not bear. */
+  @Test
+  void tellsNoStableSpeedAboveTheLimit() {
+    int told = 0;
+    for (JsonNode demo : IntentBodyTest.demoBodies("assessments")) {
+      ObjectNode body = demo.deepCopy();
+      ((ObjectNode) body.path("machine")).put("maxSpindleSpeedRpm", 40_000);
+      JsonNode json = ContractSchemas.parse(post(body, "").asString());
+      double limit = json.at("/limits/spindleSpeedRpm/value").asDouble(Double.POSITIVE_INFINITY);
+      for (JsonNode speed : json.path("stableSpeeds")) {
+        told++;
+        if (limit > 0) {
+          assertThat(speed.path("spindleSpeedRpm").asDouble())
+              .as("%s", demo.path("label"))
+              .isLessThanOrEqualTo(limit * 1.001);
+        }
+      }
+    }
+    assertThat(told).isPositive();
+  }
+
   @Test
   void whatWouldMakeItFitDoesSoWhenItIsSentAgain() {
     JsonNode body = IntentBodyTest.demoBodies("assessments").get(0);
