@@ -9,6 +9,7 @@ import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.FloquetMultiplier;
 import org.gaugeline.mechanics.chatter.MillingProcess;
+import org.gaugeline.mechanics.chatter.ProcessDamping;
 import org.gaugeline.mechanics.chatter.SemiDiscretization;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
@@ -37,6 +38,8 @@ public class ChatterBenchmark {
   private final MillingProcess cut =
       new MillingProcess(4, 1.8e9, 0.3, MillingEngagement.down(0.5, 1));
   private final StabilityLobes prepared = StabilityLobes.milling(cut, tip);
+  private final MillingProcess rubbing = cut.with(new ProcessDamping(1.6e-4, 6e-3));
+  private final StabilityLobes rubbed = StabilityLobes.milling(rubbing, tip);
   private final SemiDiscretization exact =
       new SemiDiscretization(cut, response, response, SemiDiscretization.DEFAULT_STEPS);
   private final double[] speed = IntStream.range(0, 400).mapToDouble(i -> 200 + 5.0 * i).toArray();
@@ -66,6 +69,22 @@ public class ChatterBenchmark {
   @Benchmark
   public double[] chartOf400Speeds() {
     StabilityLobes.milling(cut, tip).limits(speed, depth, chatter);
+    return depth;
+  }
+
+  @Benchmark
+  public ChatterLimit rubbedLimitFromScratch() {
+    return StabilityLobes.milling(rubbing, tip).limitAt(spindleRadPerS);
+  }
+
+  @Benchmark
+  public ChatterLimit rubbedLimitPrepared() {
+    return rubbed.limitAt(spindleRadPerS);
+  }
+
+  @Benchmark
+  public double[] rubbedChartOf400Speeds() {
+    StabilityLobes.milling(rubbing, tip).limits(speed, depth, chatter);
     return depth;
   }
 

@@ -35,6 +35,21 @@ public record DirectionalFactors(double xx, double xy, double yx, double yy) {
   }
 
   /**
+   * Factors of a force that acts along the radius against the velocity along it, −∫n nᵀ dφ with n =
+   * (sin φ, cos φ), scaled like the others: the mean force is ½·a·K_t·(N/2π)·2(ℓ/v)·these·[ẋ, ẏ].
+   *
+   * @param fromRad first angle from the normal to the feed, rad
+   * @param toRad second angle, rad
+   * @return the factors
+   */
+  static DirectionalFactors rubbing(double fromRad, double toRad) {
+    double cosine = Math.cos(2 * toRad) - Math.cos(2 * fromRad);
+    double sine = Math.sin(2 * toRad) - Math.sin(2 * fromRad);
+    double twice = 2 * (toRad - fromRad);
+    return new DirectionalFactors(-(twice - sine) / 4, cosine / 4, cosine / 4, -(twice + sine) / 4);
+  }
+
+  /**
    * Factors of a process over its whole arc.
    *
    * @param process the process

@@ -5,19 +5,42 @@ import org.gaugeline.mechanics.cutting.MillingEngagement;
 
 /**
  * A milling cut as stability sees it: equally spaced teeth with forces F_t = K_t·a·h and F_r =
- * K_r·F_t, edge forces and helix left out.
+ * K_r·F_t, edge forces and helix left out (of the mean over a tooth period a helix takes nothing).
  *
  * @param teeth N, 1 or more
  * @param tangentialPa K_t, Pa, greater than 0
  * @param radialRatio K_r, dimensionless, 0 to 10
  * @param engagement arc of contact; angles from the normal to the feed, with the rotation
+ * @param damping by the flanks
  */
 public record MillingProcess(
-    int teeth, double tangentialPa, double radialRatio, MillingEngagement engagement) {
+    int teeth,
+    double tangentialPa,
+    double radialRatio,
+    MillingEngagement engagement,
+    ProcessDamping damping) {
   public MillingProcess {
     Require.atLeastOne("teeth", teeth);
     Require.positive("tangentialPa", tangentialPa);
     Require.within("radialRatio", radialRatio, 0, 10);
+  }
+
+  /**
+   * A process without damping by the flanks.
+   *
+   * @param teeth N, 1 or more
+   * @param tangentialPa K_t, Pa, greater than 0
+   * @param radialRatio K_r, dimensionless, 0 to 10
+   * @param engagement arc of contact
+   */
+  public MillingProcess(
+      int teeth, double tangentialPa, double radialRatio, MillingEngagement engagement) {
+    this(teeth, tangentialPa, radialRatio, engagement, ProcessDamping.NONE);
+  }
+
+  /** The same cut with damping by the flanks. */
+  public MillingProcess with(ProcessDamping other) {
+    return new MillingProcess(teeth, tangentialPa, radialRatio, engagement, other);
   }
 
   /**

@@ -22,6 +22,9 @@ final class ModalStates {
   /** What each state adds to its direction's displacement. */
   final double[] output;
 
+  /** What each state adds to its direction's velocity, but for the direct share of a force. */
+  final double[] velocity;
+
   /** Direction of each state, 0 for x and 1 for y. */
   final int[] direction;
 
@@ -30,6 +33,7 @@ final class ModalStates {
     a = new double[count * count];
     input = new double[count];
     output = new double[count];
+    velocity = new double[count];
     direction = new int[count];
     for (int i = 0; i < x.size(); i++) {
       fill(2 * i, x.get(i), 0);
@@ -50,6 +54,8 @@ final class ModalStates {
     input[at + 1] = size / w;
     output[at] = size > 0 ? alpha / size : 0;
     output[at + 1] = size > 0 ? beta / size : 0;
+    velocity[at] = -w * output[at + 1];
+    velocity[at + 1] = w * output[at] - 2 * mode.dampingRatio() * w * output[at + 1];
     direction[at] = along;
     direction[at + 1] = along;
   }

@@ -7,6 +7,21 @@ package org.gaugeline.mechanics.chatter;
 final class PeriodMap implements KrylovSpectrum.LinearMap {
   private static final int DIRECTIONS = 2;
 
+  /** Mean directional factors of each step, xx, xy, yx, yy in turn: of the chip, of the flanks. */
+  static final class Factors {
+    final double[] chip;
+    final double[] rubbing;
+
+    /** 2ℓ/v, by which a velocity counts beside a displacement, s. */
+    final double velocityS;
+
+    Factors(double[] chip, double[] rubbing, double velocityS) {
+      this.chip = chip;
+      this.rubbing = rubbing;
+      this.velocityS = velocityS;
+    }
+  }
+
   private final ModalStates states;
   private final int steps;
   private final int n;
@@ -21,13 +36,13 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
    * Prepares the map.
    *
    * @param states modal states
-   * @param factors mean directional factors of each step, xx, xy, yx, yy in turn
+   * @param factors mean directional factors
    * @param forcePerLengthNPerM2 ½·a·K_t, N/m
    * @param durationS length of a step, s
    */
-  PeriodMap(ModalStates states, double[] factors, double forcePerLengthNPerM2, double durationS) {
+  PeriodMap(ModalStates states, Factors factors, double forcePerLengthNPerM2, double durationS) {
     this.states = states;
-    this.steps = factors.length / 4;
+    this.steps = factors.chip.length / 4;
     this.n = states.count;
     this.now = new double[n];
     this.then = new double[n];
@@ -35,10 +50,10 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
     double[] free = null;
     for (int i = 0; i < steps; i++) {
       boolean cuts =
-          factors[4 * i] != 0
-              || factors[4 * i + 1] != 0
-              || factors[4 * i + 2] != 0
-              || factors[4 * i + 3] != 0;
+          factors.chip[4 * i] != 0
+              || factors.chip[4 * i + 1] != 0
+              || factors.chip[4 * i + 2] != 0
+              || factors.chip[4 * i + 3] != 0;
       if (cuts) {
         step[i] = transition(factors, 4 * i, forcePerLengthNPerM2, durationS);
       } else {
@@ -56,17 +71,20 @@ final class PeriodMap implements KrylovSpectrum.LinearMap {
    * The exponential of Δt·[[A + BHC, −BH, 0], [0, 0, I/Δt], [0, 0, 0]] carries z together with a
    * delayed place that moves straight from u0 to u0 + du in one step.
    */
-  private double[] transition(double[] factors, int at, double force, double durationS) {
+  private double[] transition(Factors factors, int at, double force, double durationS) {
     int size = n + 2 * DIRECTIONS;
     double[] m = new double[size * size];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        double h = force * factors[at + 2 * states.direction[i] + states.direction[j]];
-        double coupled = states.a[i * n + j] + states.input[i] * h * states.output[j];
+        int pair = at + 2 * states.direction[i] + states.direction[j];
+        double moved =
+            factors.chip[pair] * states.output[j]
+                + factors.velocityS * factors.rubbing[pair] * states.velocity[j];
+        double coupled = states.a[i * n + j] + states.input[i] * force * moved;
         m[i * size + j] = durationS * coupled;
       }
       for (int j = 0; j < DIRECTIONS; j++) {
-        double h = force * factors[at + 2 * states.direction[i] + j];
+        double h = force * factors.chip[at + 2 * states.direction[i] + j];
         m[i * size + n + j] = -durationS * states.input[i] * h;
       }
     }

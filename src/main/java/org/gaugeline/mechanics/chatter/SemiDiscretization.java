@@ -12,8 +12,8 @@ import org.gaugeline.mechanics.receptance.ModalResponse;
  * replaced by their exact mean, the delayed displacement by a straight line, and z′ = A z + B H (C
  * z − u(t − τ)) is solved exactly; the product over the steps is the period map (Insperger and
  * Stépán, Int. J. Numer. Methods Eng. 61 (2004) 117; memory). Modes of any number in both
- * directions; residual compliances are left out. Teeth equally spaced, no helix, no process
- * damping.
+ * directions; residual compliances are left out. Teeth equally spaced, no helix. Damping by the
+ * flanks as the process has it, as a velocity force with the mean factors of each step.
  */
 public final class SemiDiscretization {
   /** Steps per period used unless another number is given. */
@@ -26,6 +26,7 @@ public final class SemiDiscretization {
   private final ModalStates states;
   private final int steps;
   private final double[] factors;
+  private final double[] rubbing;
 
   /**
    * Prepares a cut and a tip.
@@ -41,11 +42,18 @@ public final class SemiDiscretization {
     this.process = process;
     this.states = new ModalStates(x.modes(), y.modes());
     this.steps = steps;
-    this.factors = meanFactors(process, steps);
+    double ratio = process.radialRatio();
+    this.factors = means(process, steps, (from, to) -> DirectionalFactors.over(from, to, ratio));
+    this.rubbing = means(process, steps, DirectionalFactors::rubbing);
   }
 
-  /** Mean of the directional factors over each step of one tooth period, all teeth added up. */
-  private static double[] meanFactors(MillingProcess process, int steps) {
+  /** Factors of an arc. */
+  private interface OverArc {
+    DirectionalFactors of(double fromRad, double toRad);
+  }
+
+  /** Mean of factors over each step of one tooth period, all teeth added up. */
+  private static double[] means(MillingProcess process, int steps, OverArc over) {
     double entry = process.engagement().entryRad();
     double exit = process.engagement().exitRad();
     double pitch = 2 * Math.PI / process.teeth();
@@ -56,7 +64,7 @@ public final class SemiDiscretization {
         double from = Math.max(entry, tooth * pitch + i * width);
         double to = Math.min(exit, tooth * pitch + (i + 1) * width);
         if (to > from) {
-          DirectionalFactors part = DirectionalFactors.over(from, to, process.radialRatio());
+          DirectionalFactors part = over.of(from, to);
           mean[4 * i] += part.xx() / width;
           mean[4 * i + 1] += part.xy() / width;
           mean[4 * i + 2] += part.yx() / width;
@@ -82,7 +90,12 @@ public final class SemiDiscretization {
 
   PeriodMap map(double spindleRadPerS, double depthM) {
     double force = Require.notNegative("depthM", depthM) * process.tangentialPa() / 2;
-    return new PeriodMap(states, factors, force, process.toothPeriodS(spindleRadPerS) / steps);
+    double velocityS = 2 * process.damping().timeS(spindleRadPerS);
+    return new PeriodMap(
+        states,
+        new PeriodMap.Factors(factors, rubbing, velocityS),
+        force,
+        process.toothPeriodS(spindleRadPerS) / steps);
   }
 
   /**

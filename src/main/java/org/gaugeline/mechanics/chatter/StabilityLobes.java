@@ -5,6 +5,7 @@ import org.gaugeline.mechanics.GoldenSection;
 import org.gaugeline.mechanics.Require;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
 import org.gaugeline.mechanics.receptance.TipModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Limit depth against regenerative chatter at given speeds, prepared once for a cut and a tip.
@@ -19,8 +20,9 @@ import org.gaugeline.mechanics.receptance.TipModel;
  * <p>Zeroth-order solution of Altintas and Budak (CIRP Annals 44/1 (1995) 357), posed at fixed
  * speed; equal to their a = −(2πΛ_R/(N K_t))(1 + κ²). Mean directional factors: at half immersion
  * expect errors of 5 % near the floors and 10 to 15 % on high lobes; below about 10 to 15 %
- * immersion (memory) it misses period doubling, see {@link SemiDiscretization}. Process damping is
- * left out.
+ * immersion (memory) it misses period doubling, see {@link SemiDiscretization}. Damping by the
+ * flanks counts at given speeds where the process has it ({@link ProcessDamping}); what holds at
+ * any speed is without it, because it fades as speed rises.
  *
  * <p>Chatter is looked for within the frequencies that the responses name as their support.
  *
@@ -38,10 +40,14 @@ public final class StabilityLobes {
   private double chosenRe;
   private double chosenIm;
 
-  private StabilityLobes(OrientedResponse response) {
+  /** Limits at given speeds where the flanks damp; null where they do not. */
+  private final @Nullable RubbedLobes rubbed;
+
+  private StabilityLobes(OrientedResponse response, @Nullable RubbedLobes rubbed) {
     this.response = response;
     this.nodes = LobeNodes.of(response);
     this.twiceGainPa = 2 * response.gainPa();
+    this.rubbed = rubbed;
   }
 
   /**
@@ -52,7 +58,12 @@ public final class StabilityLobes {
    * @return the prepared limits
    */
   public static StabilityLobes milling(MillingProcess process, TipModel tip) {
-    return new StabilityLobes(new MillingResponse(process, tip));
+    MillingResponse response = new MillingResponse(process, tip);
+    return new StabilityLobes(
+        response,
+        process.damping().exists()
+            ? new RubbedLobes(process, tip, response.supportRadPerS())
+            : null);
   }
 
   /**
@@ -65,7 +76,7 @@ public final class StabilityLobes {
    */
   public static StabilityLobes boring(double specificForcePa, List<DirectedResponse> parts) {
     Require.positive("specificForcePa", specificForcePa);
-    return new StabilityLobes(new SingleResponse(1, specificForcePa, List.copyOf(parts)));
+    return new StabilityLobes(new SingleResponse(1, specificForcePa, List.copyOf(parts)), null);
   }
 
   /**
@@ -89,7 +100,8 @@ public final class StabilityLobes {
         List.of(
             new DirectedResponse(tip.x(), Math.sin(mean) * Math.sin(mean + beta)),
             new DirectedResponse(tip.y(), Math.cos(mean) * Math.cos(mean + beta)));
-    return new StabilityLobes(new SingleResponse(process.teeth(), resultantPa * engaged, parts));
+    return new StabilityLobes(
+        new SingleResponse(process.teeth(), resultantPa * engaged, parts), null);
   }
 
   /**
@@ -100,6 +112,9 @@ public final class StabilityLobes {
    */
   public ChatterLimit limitAt(double spindleRadPerS) {
     Require.positive("spindleRadPerS", spindleRadPerS);
+    if (rubbed != null) {
+      return rubbed.limitAt(spindleRadPerS);
+    }
     double perOmega = 1 / (response.teeth() * spindleRadPerS);
     LobeCrossing crossing = LobeCrossing.deepest(nodes, perOmega);
     return crossing.exists() ? solved(crossing, perOmega) : ChatterLimit.NONE;
