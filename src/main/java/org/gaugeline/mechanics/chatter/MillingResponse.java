@@ -43,6 +43,12 @@ final class MillingResponse implements OrientedResponse {
     return tip.x() == tip.y() ? x : merged(x, tip.y().supportRadPerS());
   }
 
+  /** Frequencies near enough for the place of a crossing to show, which is then solved for. */
+  double[] coarseSupportRadPerS() {
+    double[] x = tip.x().coarseSupportRadPerS();
+    return tip.x() == tip.y() ? x : merged(x, tip.y().coarseSupportRadPerS());
+  }
+
   private static double[] merged(double[] x, double[] y) {
     double[] all = Arrays.copyOf(x, x.length + y.length);
     System.arraycopy(y, 0, all, x.length, y.length);

@@ -34,7 +34,7 @@ public final class StabilityLobes {
   private static final int GOLDEN_STEPS = 30;
 
   private final OrientedResponse response;
-  private final LobeNodes nodes;
+  private @Nullable LobeNodes nodesIfKnown;
   private final double twiceGainPa;
   private final double[] lambda = new double[4];
   private double chosenRe;
@@ -45,7 +45,6 @@ public final class StabilityLobes {
 
   private StabilityLobes(OrientedResponse response, @Nullable RubbedLobes rubbed) {
     this.response = response;
-    this.nodes = LobeNodes.of(response);
     this.twiceGainPa = 2 * response.gainPa();
     this.rubbed = rubbed;
   }
@@ -62,7 +61,7 @@ public final class StabilityLobes {
     return new StabilityLobes(
         response,
         process.damping().exists()
-            ? new RubbedLobes(process, tip, response.supportRadPerS())
+            ? new RubbedLobes(process, tip, response.coarseSupportRadPerS())
             : null);
   }
 
@@ -115,16 +114,27 @@ public final class StabilityLobes {
     if (rubbed != null) {
       return rubbed.limitAt(spindleRadPerS);
     }
+    LobeNodes nodes = nodes();
     double perOmega = 1 / (response.teeth() * spindleRadPerS);
     LobeCrossing crossing = LobeCrossing.deepest(nodes, perOmega);
-    return crossing.exists() ? solved(crossing, perOmega) : ChatterLimit.NONE;
+    return crossing.exists() ? solved(nodes, crossing, perOmega) : ChatterLimit.NONE;
+  }
+
+  /** Sampled when first asked for: a limit with damping flanks does without. */
+  private LobeNodes nodes() {
+    LobeNodes known = nodesIfKnown;
+    if (known == null) {
+      known = LobeNodes.of(response);
+      nodesIfKnown = known;
+    }
+    return known;
   }
 
   /**
    * Solves for the crossing with the response itself, by false position with the Illinois rule,
    * which keeps the bracket and does not stall.
    */
-  private ChatterLimit solved(LobeCrossing crossing, double perOmega) {
+  private ChatterLimit solved(LobeNodes nodes, LobeCrossing crossing, double perOmega) {
     int node = crossing.node();
     double low = nodes.omega[node - 1];
     double high = nodes.omega[node];
@@ -133,7 +143,7 @@ public final class StabilityLobes {
     double w = low - atLow * (high - low) / (atHigh - atLow);
     int side = 0;
     for (int step = 0; step < REFINEMENTS; step++) {
-      choose(w, node);
+      choose(nodes, w, node);
       double value = w * perOmega - LobeNodes.turn(chosenRe, chosenIm) - crossing.lobe();
       if (Math.abs(value) < PHASE_TOLERANCE) {
         break;
@@ -155,7 +165,7 @@ public final class StabilityLobes {
   }
 
   /** Evaluates the response and keeps the branch nearest to the straight line through the nodes. */
-  private void choose(double omegaRadPerS, int node) {
+  private void choose(LobeNodes nodes, double omegaRadPerS, int node) {
     response.at(omegaRadPerS, lambda);
     double share =
         (omegaRadPerS - nodes.omega[node - 1]) / (nodes.omega[node] - nodes.omega[node - 1]);
@@ -200,6 +210,7 @@ public final class StabilityLobes {
    * @return least limit over all speeds, with its frequency
    */
   public ChatterLimit guaranteed() {
+    LobeNodes nodes = nodes();
     int best = -1;
     for (int i = 0; i < nodes.size; i++) {
       best = best < 0 || nodes.re[i] > nodes.re[best] ? i : best;

@@ -11,7 +11,8 @@ import org.gaugeline.mechanics.beam.TipCompliance;
  * (Ewins, Modal Testing; memory). Immutable.
  */
 public final class ModalResponse implements TipResponse {
-  private static final int STEPS_PER_HALF_WIDTH = 10;
+  private static final double STEPS_PER_HALF_WIDTH = 10;
+  private static final double COARSE_STEPS_PER_HALF_WIDTH = 3;
   private static final double LOWEST = 0.02;
   private static final double HIGHEST = 4;
 
@@ -111,6 +112,16 @@ public final class ModalResponse implements TipResponse {
    */
   @Override
   public double[] supportRadPerS() {
+    return grid(STEPS_PER_HALF_WIDTH);
+  }
+
+  /** The same in steps of a third of the half width. */
+  @Override
+  public double[] coarseSupportRadPerS() {
+    return grid(COARSE_STEPS_PER_HALF_WIDTH);
+  }
+
+  private double[] grid(double stepsPerHalfWidth) {
     if (modes.isEmpty()) {
       return new double[0];
     }
@@ -123,7 +134,7 @@ public final class ModalResponse implements TipResponse {
     double[] grid = new double[256];
     int size = 0;
     double end = HIGHEST * high;
-    for (double w = LOWEST * low; w < end; w += stepAt(w)) {
+    for (double w = LOWEST * low; w < end; w += distance(w) / stepsPerHalfWidth) {
       if (size == grid.length) {
         grid = Arrays.copyOf(grid, 2 * size);
       }
@@ -132,13 +143,14 @@ public final class ModalResponse implements TipResponse {
     return Arrays.copyOf(grid, size);
   }
 
-  private double stepAt(double omegaRadPerS) {
+  /** Distance from the nearest pole. */
+  private double distance(double omegaRadPerS) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < angular.length; i++) {
       double off = omegaRadPerS - angular[i];
       double halfWidth = twiceDamping[i] / 2;
       least = Math.min(least, off * off + halfWidth * halfWidth);
     }
-    return Math.sqrt(least) / STEPS_PER_HALF_WIDTH;
+    return Math.sqrt(least);
   }
 }

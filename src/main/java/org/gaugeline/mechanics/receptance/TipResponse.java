@@ -18,4 +18,25 @@ public sealed interface TipResponse permits ModalResponse, SampledResponse {
    * @return ω, rad/s
    */
   double[] supportRadPerS();
+
+  /**
+   * Fewer of them, between which features show but are not resolved.
+   *
+   * @return ω, rad/s
+   */
+  default double[] coarseSupportRadPerS() {
+    return supportRadPerS();
+  }
+
+  /**
+   * Writes H at many frequencies.
+   *
+   * @param omegaRadPerS ω, rad/s, 0 or more each
+   * @param target receives real and imaginary parts in turn, m/N
+   */
+  default void sample(double[] omegaRadPerS, double[] target) {
+    for (int i = 0; i < omegaRadPerS.length; i++) {
+      at(omegaRadPerS[i], target, 2 * i);
+    }
+  }
 }

@@ -118,6 +118,29 @@ class ProcessDampingTest {
     }
   }
 
+  /**
+   * For tips alike in both directions the limit has a route of its own, along fixed frequencies.
+   */
+  @Test
+  void aCutPreparedAtASpeedGivesTheSameLimits() {
+    SplittableRandom random = new SplittableRandom(74);
+    for (int i = 0; i < 300; i++) {
+      MillingProcess cut =
+          process(random).with(new ProcessDamping(random.nextDouble(2e-5, 2e-4), RADIUS_M));
+      ModalResponse response = response(random);
+      double speed = radPerS(Math.exp(random.nextDouble(Math.log(1000), Math.log(30_000))));
+      double depth =
+          StabilityLobes.milling(cut, TipModel.symmetric(response)).limitAt(speed).depthM();
+      double other =
+          new CutAtSpeed(cut, speed, TWO_PI * 100, TWO_PI * 10_000).limit(response).depthM();
+      if (depth < 0.2) {
+        assertThat(other).as("case %d", i).isCloseTo(depth, withinPercentage(0.5));
+      } else {
+        assertThat(other).as("case %d: deeper than any flute", i).isGreaterThan(0.1);
+      }
+    }
+  }
+
   /** Common practice: waves shorter than about a millimetre are rubbed flat, long ones are not. */
   @Test
   void shortWavesAreRubbedFlat() {
