@@ -47,10 +47,14 @@ public final class Advisor {
    * @throws org.gaugeline.job.IntentFaultException where too little is said of a holder in stock
    */
   public Recommendation recommend(Intent intent) {
+    return recommend(intent, Ranking.Search.WHERE_IT_MATTERS);
+  }
+
+  Recommendation recommend(Intent intent, Ranking.Search search) {
     Job job = completion.complete(intent);
     JobContext context = JobContext.of(job, models);
     Candidates.Composed composed = candidates.compose(job);
-    Ranking ranking = Ranking.of(context, weigh(context, composed));
+    Ranking ranking = Ranking.of(context, weigh(context, composed), search);
     BreakEven heatUnit = BreakEven.ofHeatUnit(context, ranking, unequipped(context, composed));
     NearestFit nearest = new NearestFit(intent, job, this::meets);
     return new Explanation(context, data, composed, ranking, heatUnit, nearest).recommendation();
@@ -60,7 +64,10 @@ public final class Advisor {
   List<HolderBody> best(Intent intent) {
     Job job = completion.complete(intent);
     JobContext context = JobContext.of(job, models);
-    return Ranking.of(context, weigh(context, candidates.compose(job))).shown().stream()
+    return Ranking.of(
+            context, weigh(context, candidates.compose(job)), Ranking.Search.WHERE_IT_MATTERS)
+        .shown()
+        .stream()
         .map(shown -> shown.appraisal().assembly().holder())
         .toList();
   }

@@ -70,12 +70,34 @@ public final class Assessor {
   }
 
   /**
-   * Weighs a given assembly and looks at it by every rule.
+   * Weighs a given assembly and looks at it by every rule, its stable depth included.
    *
    * @throws IntentFaultException where a reference is unknown or nothing holds a tool
    */
   public Judged judge(Intent intent, GivenAssembly given) {
-    Weighing weighing = weigh(intent, given);
+    Weighing firm = weigh(intent, given);
+    Appraisal whole = Appraiser.withStableDepth(firm.context(), firm.appraisal());
+    return looked(given, new Weighing(firm.context(), firm.built(), whole));
+  }
+
+  /**
+   * The same for one line of many: a stable depth that is only predicted takes longer than all else
+   * and is judged where it is asked for in so many words.
+   *
+   * @throws IntentFaultException where a reference is unknown or nothing holds a tool
+   */
+  public Judged judgeLine(Intent intent, GivenAssembly given) {
+    return Boolean.TRUE.equals(intent.preferences().stability())
+        ? judge(intent, given)
+        : judgeFirm(intent, given);
+  }
+
+  /** By every rule that can find an error: a stable depth that is only predicted finds none. */
+  Judged judgeFirm(Intent intent, GivenAssembly given) {
+    return looked(given, weigh(intent, given));
+  }
+
+  private static Judged looked(GivenAssembly given, Weighing weighing) {
     Inspection inspection =
         new Inspection(weighing.context(), given, weighing.built(), weighing.appraisal());
     return new Judged(weighing.context(), weighing.appraisal(), inspection, inspection.findings());
@@ -85,7 +107,7 @@ public final class Assessor {
 
   private Weighing weigh(Intent intent, GivenAssembly given) {
     Job job = completion.complete(intent);
-    JobContext context = JobContext.ofGiven(job, models);
+    JobContext context = JobContext.of(job, models);
     GivenStack.Built built = stacks.build(job, given);
     Appraiser appraiser = new Appraiser(context);
     Body body = body(built.body());

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.Candidates;
 import org.gaugeline.assembly.Part;
-import org.gaugeline.assessment.Caution;
 import org.gaugeline.assessment.Criterion;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.LimitSolver;
@@ -15,10 +14,8 @@ import org.gaugeline.assessment.Limits;
 import org.gaugeline.assessment.Reason;
 import org.gaugeline.assessment.Reasons;
 import org.gaugeline.assessment.Scores;
-import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.assessment.Standing;
 import org.gaugeline.assessment.TiltSearch;
-import org.gaugeline.job.StabilityUse;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
@@ -59,8 +56,8 @@ final class Explanation {
   }
 
   Recommendation recommendation() {
-    List<RankedAssembly> shown = assemblies(ranking.shown(), "a");
-    List<RankedAssembly> flagged = assemblies(ranking.flagged(), "f");
+    List<RankedAssembly> shown = assemblies(ranking.shown(), "a", true);
+    List<RankedAssembly> flagged = assemblies(ranking.flagged(), "f", false);
     NearestFit.Found would = shown.isEmpty() ? nearest.among(flagged) : NearestFit.Found.NOTHING;
     return new Recommendation(
         context.job(),
@@ -75,17 +72,17 @@ final class Explanation {
         would.changes());
   }
 
-  private List<RankedAssembly> assemblies(List<Weighed> weighed, String prefix) {
+  private List<RankedAssembly> assemblies(List<Weighed> weighed, String prefix, boolean shown) {
     List<RankedAssembly> assemblies = new ArrayList<>(weighed.size());
     for (Weighed one : weighed) {
       String id = prefix + (assemblies.size() + 1);
       ids.put(one, id);
-      assemblies.add(assembly(id, one));
+      assemblies.add(assembly(id, one, shown));
     }
     return assemblies;
   }
 
-  private RankedAssembly assembly(String id, Weighed weighed) {
+  private RankedAssembly assembly(String id, Weighed weighed, boolean shown) {
     Limits solved = limits.solve(weighed.appraisal());
     List<Part> parts = Components.of(context, weighed.appraisal());
     return new RankedAssembly(
@@ -99,29 +96,11 @@ final class Explanation {
         weighed.appraisal().geometry(),
         context.predicted(weighed.appraisal()),
         solved,
-        stableSpeeds(weighed),
+        shown ? context.stableSpeeds(weighed.appraisal()) : List.of(),
         SetUp.steps(context, weighed.appraisal(), parts, solved),
         weighed.economics().with(BreakEven.of(context, weighed, now)),
         reasons(weighed),
-        cautions(weighed));
-  }
-
-  /** Only where stability is asked for: it takes as long as all else that is said. */
-  private List<StabilityChart.Point> stableSpeeds(Weighed weighed) {
-    return context.job().preferences().stability() == StabilityUse.JUDGED
-        ? context.stableSpeeds(weighed.appraisal())
-        : List.of();
-  }
-
-  private List<Caution> cautions(Weighed weighed) {
-    List<Caution> cautions = new ArrayList<>(AssemblyCautions.of(context, weighed.appraisal()));
-    if (context.job().preferences().stability() == StabilityUse.JUDGED) {
-      Caution chatter = context.chatterCaution(weighed.appraisal());
-      if (chatter != null) {
-        cautions.add(chatter);
-      }
-    }
-    return cautions;
+        AssemblyCautions.of(context, weighed.appraisal()));
   }
 
   private List<Reason> reasons(Weighed weighed) {
@@ -157,14 +136,16 @@ final class Explanation {
     return verdicts;
   }
 
-  /** What the candidates that are not shown lost by, in the order of the criteria. */
+  /**
+   * What the candidates that are not shown lost by, in the order of the criteria; a stable depth
+   * that is only predicted lets nothing lose.
+   */
   private Map<String, Integer> lostBy() {
     int[] lost = new int[Criterion.values().length];
     for (Weighed weighed : ranking.all()) {
-      lost[weighed.appraisal().weakest().ordinal()]++;
-    }
-    for (Weighed weighed : ranking.shown()) {
-      lost[weighed.appraisal().weakest().ordinal()]--;
+      if (!ranking.isShown(weighed)) {
+        lost[weighed.appraisal().weakest().ordinal()]++;
+      }
     }
     Map<String, Integer> byWord = new LinkedHashMap<>();
     for (Criterion criterion : Criterion.values()) {

@@ -1,138 +1,128 @@
 package org.gaugeline.advice;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.gaugeline.assembly.HolderBody;
+import java.util.function.UnaryOperator;
 import org.gaugeline.assessment.JobContext;
-import org.gaugeline.assessment.Standing;
 import org.gaugeline.job.RankBy;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Orders what was weighed: by standing first, then by fit or by cost; what is still equal by price,
  * then the shorter and stiffer first, then by name, so that no order of input shows.
  *
- * @param all everything weighed, best first
+ * <p>The stable depth takes longer to predict than all else and can only lower a place. So the best
+ * place without it is looked at first, and given out once no other can pass it any more.
+ *
+ * @param all everything weighed without its stable depth, best first
  * @param shown the assemblies to name, at most two of a family so that the choice is one of ways to
  *     hold and not of lengths
  * @param bestOfFamily the best of every family that was weighed
+ * @param flagged the best of each family that is not shown, best first
  */
-record Ranking(List<Weighed> all, List<Weighed> shown, Map<String, Weighed> bestOfFamily) {
+record Ranking(
+    List<Weighed> all,
+    List<Weighed> shown,
+    Map<String, Weighed> bestOfFamily,
+    List<Weighed> flagged) {
   private static final int MOST_OF_A_FAMILY = 2;
 
-  static Ranking of(JobContext context, Map<String, List<Weighed>> byFamily) {
+  /** How many candidates have their stable depth judged. */
+  enum Search {
+    /** Those that can still come to be named. */
+    WHERE_IT_MATTERS,
+    /** All: what the other must agree with. */
+    EXHAUSTIVE
+  }
+
+  static Ranking of(JobContext context, Map<String, List<Weighed>> byFamily, Search search) {
     RankBy rankBy = context.job().preferences().rankBy();
+    UnaryOperator<Place> inFull = place -> place.inFull(context);
     List<Place> places = new ArrayList<>();
-    for (List<Weighed> family : byFamily.values()) {
-      for (Weighed weighed : family) {
-        places.add(Place.of(weighed, rankBy));
-      }
-    }
-    Collections.sort(places);
+    Map<String, PlaceQueue> families = new LinkedHashMap<>();
+    byFamily.forEach(
+        (family, of) -> {
+          List<Place> ofFamily = of.stream().map(one -> Place.of(one, rankBy)).toList();
+          PlaceQueue queue = new PlaceQueue(ofFamily, inFull);
+          if (search == Search.EXHAUSTIVE) {
+            queue.settleAll();
+          }
+          families.put(family, queue);
+          places.addAll(ofFamily);
+        });
     List<Weighed> all = new ArrayList<>(places.size());
-    for (Place place : places) {
-      all.add(place.weighed());
-    }
+    places.stream().sorted().forEach(place -> all.add(place.weighed()));
+    List<Weighed> shown = shown(families, context.job().preferences().limit());
     Map<String, Weighed> best = new LinkedHashMap<>();
-    Map<String, Integer> taken = new LinkedHashMap<>();
-    List<Weighed> shown = new ArrayList<>();
-    for (Weighed weighed : all) {
-      String family = weighed.candidate().holder().family().id();
-      best.putIfAbsent(family, weighed);
-      boolean good = weighed.appraisal().standing().compareTo(Standing.MARGINAL) <= 0;
-      if (good
-          && shown.size() < context.job().preferences().limit()
-          && taken.merge(family, 1, Integer::sum) <= MOST_OF_A_FAMILY) {
-        shown.add(weighed);
-      }
-    }
-    return new Ranking(List.copyOf(all), List.copyOf(shown), best);
-  }
-
-  /** Place among everything weighed, 1 for the best. */
-  @SuppressWarnings("ReferenceEquality") // equal candidates have places of their own
-  int rank(Weighed weighed) {
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i) == weighed) {
-        return i + 1;
-      }
-    }
-    throw new IllegalArgumentException("not weighed here");
-  }
-
-  /** The best losing assembly of each family that is not shown. */
-  List<Weighed> flagged() {
-    Set<String> shownFamilies = new LinkedHashSet<>();
-    shown.forEach(weighed -> shownFamilies.add(weighed.candidate().holder().family().id()));
-    List<Weighed> flagged = new ArrayList<>();
-    bestOfFamily.forEach(
-        (family, weighed) -> {
-          if (!shownFamilies.contains(family)) {
-            flagged.add(weighed);
+    List<Place> flagged = new ArrayList<>();
+    families.forEach(
+        (family, queue) -> {
+          Place first = queue.first();
+          if (first != null) {
+            best.put(family, first.weighed());
+            if (shown.stream().noneMatch(weighed -> isOf(family, weighed))) {
+              flagged.add(first);
+            }
           }
         });
-    return flagged;
+    return new Ranking(
+        List.copyOf(all), shown, best, flagged.stream().sorted().map(Place::weighed).toList());
   }
 
-  /**
-   * What an assembly is ordered by, computed once and not at every comparison.
-   *
-   * @param first what is asked for: fit as a loss, or cost
-   * @param second what decides where that is equal: price, or fit
-   */
-  private record Place(
-      Weighed weighed, Standing standing, double nearness, double first, double second)
-      implements Comparable<Place> {
-
-    static Place of(Weighed weighed, RankBy rankBy) {
-      double fit = -tenths(weighed.scores().overall());
-      return switch (rankBy) {
-        case FIT -> place(weighed, fit, outlay(weighed));
-        case COST -> place(weighed, weighed.economics().costPerPart(), fit);
-      };
-    }
-
-    private static Place place(Weighed weighed, double first, double second) {
-      return new Place(
-          weighed, weighed.appraisal().standing(), Ranking.nearness(weighed), first, second);
-    }
-
-    @Override
-    public int compareTo(Place other) {
-      int order = standing.compareTo(other.standing);
-      order = order == 0 ? Double.compare(nearness, other.nearness) : order;
-      order = order == 0 ? Double.compare(first, other.first) : order;
-      order = order == 0 ? Double.compare(second, other.second) : order;
-      return order == 0 ? bySize(other) : order;
-    }
-
-    /** The shorter first, then by name. */
-    private int bySize(Place other) {
-      HolderBody holder = weighed.candidate().holder();
-      HolderBody others = other.weighed.candidate().holder();
-      int order = Double.compare(holder.projectionM(), others.projectionM());
-      return order == 0 ? holder.ref().compareTo(others.ref()) : order;
-    }
+  private static boolean isOf(String family, Weighed weighed) {
+    return weighed.candidate().holder().family().id().equals(family);
   }
 
-  /** Among those that fail, the one that comes nearest is the best; price does not mend it. */
-  private static double nearness(Weighed weighed) {
-    return weighed.appraisal().standing() == Standing.UNSUITABLE
-        ? -Math.min(1, weighed.appraisal().leastMedianRatio())
-        : 0;
+  /** The best of what is left of any family, as long as it is good and its family has room. */
+  private static List<Weighed> shown(Map<String, PlaceQueue> families, int limit) {
+    List<Weighed> shown = new ArrayList<>();
+    while (shown.size() < limit) {
+      PlaceQueue best = best(families);
+      if (best == null) {
+        break;
+      }
+      Place taken = best.takeOrSettle();
+      if (taken != null) {
+        shown.add(taken.weighed());
+      }
+    }
+    return List.copyOf(shown);
   }
 
-  /** Scores closer than this are one score: the models do not tell them apart. */
-  private static double tenths(double score) {
-    return Math.rint(score * 10);
+  /** The queue with the best good candidate in front of which its family has room. */
+  private static @Nullable PlaceQueue best(Map<String, PlaceQueue> families) {
+    PlaceQueue best = null;
+    Place first = null;
+    for (PlaceQueue queue : families.values()) {
+      Place top = queue.taken() < MOST_OF_A_FAMILY ? queue.top() : null;
+      if (top != null && top.isGood() && (first == null || top.compareTo(first) < 0)) {
+        best = queue;
+        first = top;
+      }
+    }
+    return best;
   }
 
-  private static double outlay(Weighed weighed) {
-    double price = weighed.economics().purchase();
-    return Double.isNaN(price) ? Double.MAX_VALUE : price;
+  /** Place among the assemblies that are named, 1 for the best. */
+  @SuppressWarnings("ReferenceEquality") // equal candidates have places of their own
+  int rank(Weighed weighed) {
+    int rank = 1;
+    for (List<Weighed> named : List.of(shown, flagged)) {
+      for (Weighed one : named) {
+        if (one == weighed) {
+          return rank;
+        }
+        rank++;
+      }
+    }
+    throw new IllegalArgumentException("not named here");
+  }
+
+  /** Whether the candidate of something weighed is shown. */
+  @SuppressWarnings("ReferenceEquality") // equal candidates have places of their own
+  boolean isShown(Weighed weighed) {
+    return shown.stream().anyMatch(one -> one.candidate() == weighed.candidate());
   }
 }

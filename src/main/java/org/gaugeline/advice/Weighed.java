@@ -19,6 +19,11 @@ record Weighed(Candidate candidate, Appraisal appraisal, Scores scores, Economic
         economist.economics(candidate, appraisal));
   }
 
+  /** The same candidate, looked at once more. */
+  Weighed with(JobContext context, Appraisal other) {
+    return new Weighed(candidate, other, scores(context.job().preferences(), other), economics);
+  }
+
   /** Overall is the weighted geometric mean: no strength buys back a criterion at zero. */
   private static Scores scores(Job.Preferences weights, Appraisal appraisal) {
     double accuracy = appraisal.score(Criterion.ACCURACY);

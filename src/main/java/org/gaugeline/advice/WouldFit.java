@@ -150,7 +150,7 @@ final class WouldFit {
 
   private boolean fits(Intent changed, GivenAssembly assembly) {
     try {
-      return assessor.judge(changed, assembly).verdict() != Verdict.UNFIT;
+      return assessor.judgeFirm(changed, assembly).verdict() != Verdict.UNFIT;
     } catch (IntentFaultException | IllegalArgumentException e) {
       return false; // what cannot even be computed is no advice
     }

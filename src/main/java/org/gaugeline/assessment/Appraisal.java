@@ -37,6 +37,13 @@ public final class Appraisal {
     this.scores = scores(margins);
   }
 
+  /** The same with one pair more. */
+  Appraisal with(Margin margin) {
+    List<Margin> more = new ArrayList<>(margins);
+    more.add(margin);
+    return new Appraisal(held, geometry, more, gates, speedLimits);
+  }
+
   public Assembly assembly() {
     return held.assembly();
   }
@@ -109,7 +116,7 @@ public final class Appraisal {
   public double leastMedianRatio() {
     double least = Double.POSITIVE_INFINITY;
     for (Margin margin : margins) {
-      least = Math.min(least, margin.medianRatio());
+      least = margin.isTentative() ? least : Math.min(least, margin.medianRatio());
     }
     return least;
   }
@@ -141,10 +148,11 @@ public final class Appraisal {
       }
     }
     for (Margin margin : margins) {
-      if (margin.medianRatio() < 1) {
+      Severity severity = margin.severity();
+      if (severity == Severity.ERROR) {
         return Standing.UNSUITABLE;
       }
-      if (margin.ratio() < 1) {
+      if (severity != null) {
         standing = Standing.MARGINAL;
       }
     }

@@ -28,6 +28,15 @@ public final class Appraiser {
     return StickOut.at(context, holder, stickOutM);
   }
 
+  /** What was weighed, with its stable depth also where that is predicted: it takes long. */
+  public static Appraisal withStableDepth(JobContext context, Appraisal appraisal) {
+    if (appraisal.margin(Pair.STABLE_DEPTH) != null) {
+      return appraisal;
+    }
+    Margin stable = StableDepth.margin(context, appraisal.body(), appraisal.assembly());
+    return stable == null ? appraisal : appraisal.with(stable);
+  }
+
   /** Weighs an assembly as it stands. */
   public Appraisal appraise(Body body, Assembly assembly) {
     Held held = Held.of(context, body, assembly);
@@ -39,8 +48,13 @@ public final class Appraiser {
     ForceMargins.add(context, held, context.forces, margins);
     GapMargin.add(context, held, margins.get(0), margins);
     insertion(body.holder(), assembly.insertionM(), margins);
-    StableDepth.add(context, body, assembly, margins);
     SpeedMargins.add(context, body, geometry, speed, margins);
+    if (assembly.measured().hasDynamics()) {
+      Margin stable = StableDepth.margin(context, body, assembly);
+      if (stable != null) {
+        margins.add(stable);
+      }
+    }
     return new Appraisal(held, geometry, margins, Gates.of(context, body, geometry), speed);
   }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
-import org.gaugeline.mechanics.chatter.StablePockets;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +17,6 @@ public final class ChartSolver {
   private static final int BAND_SPEEDS = 100;
   private static final int SPEEDS = 400;
   private static final int DEAR_SPEEDS = 40;
-  private static final int POCKET_SAMPLES = 300;
   private static final int MOST_BEST = 5;
   private static final double LOWEST_SHARE = 0.1;
   private static final double HALF = 0.5;
@@ -156,7 +154,7 @@ public final class ChartSolver {
       return List.of();
     }
     if (rough) {
-      return StablePockets.best(lobes, fromRadPerS, most, POCKET_SAMPLES, MOST_BEST).stream()
+      return StableSpeeds.best(cut.process(), stable.tip, fromRadPerS, most).stream()
           .map(pocket -> point(pocket.spindleRadPerS(), null))
           .toList();
     }
@@ -204,7 +202,7 @@ public final class ChartSolver {
         stable.draws.stream()
             .filter(
                 draw ->
-                    LowImmersion.of(cut.process(), stable.dynamics.model(draw))
+                    LowImmersion.of(cut.process(draw.rubbing()), stable.dynamics.model(draw))
                         .isStable(speed(), depthM * stable.forceFactor(draw)))
             .count();
     return (double) count / StableDepth.DRAWS;
@@ -214,8 +212,7 @@ public final class ChartSolver {
   private List<StabilityChart.Narrowing> narrowing(double[] atMedianForceM) {
     List<StabilityChart.Narrowing> all = new ArrayList<>();
     if (!stable.dynamics.isMeasured()) {
-      double[] known = new double[StableDepth.DRAWS];
-      Arrays.fill(known, stable.medianM(speed()));
+      double[] known = stable.ofMedianTipM(speed());
       all.add(narrowing("tap-test", "/assembly/measured/modes", stable.withForce(known)));
     }
     if (Double.isNaN(context.job.workpiece().ktPa())) {
@@ -242,11 +239,6 @@ public final class ChartSolver {
     }
     if (cut.isLow(context) && (!wanted || !modal)) {
       cautions.add(caution("period-doubling-not-seen", cut.immersion(), Measure.RATIO));
-    }
-    double hz = asAsked.limit().chatterHz();
-    double wave = context.job.operation().cuttingSpeedMPerS() / hz;
-    if (wave < context.practice("processDampingWaveM")) {
-      cautions.add(caution("process-damping-left-out", wave, Measure.LENGTH));
     }
     if (context.job.operation().axialDepthM() > asAsked.p05M()) {
       cautions.add(caution("may-chatter", asAsked.p05M(), Measure.LENGTH));

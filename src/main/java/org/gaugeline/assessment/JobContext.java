@@ -50,14 +50,13 @@ public final class JobContext {
 
   private final Map<Double, ToolFlexibility> tools = new HashMap<>();
   private @Nullable ToolFlexibility lastTool;
+  private @Nullable CutsAtSpeed cutsAtSpeed;
+  private boolean cutsAreKnown;
   private @Nullable Appraisal lastAppraisal;
   private @Nullable Predicted lastPredicted;
   private double lastStickOutM;
 
-  private final boolean ofGivenAssembly;
-
-  private JobContext(Job job, Models models, boolean ofGivenAssembly) {
-    this.ofGivenAssembly = ofGivenAssembly;
+  private JobContext(Job job, Models models) {
     this.job = job;
     this.models = models;
     ReferenceData data = models.data();
@@ -89,17 +88,7 @@ public final class JobContext {
 
   /** Prepares a job. */
   public static JobContext of(Job job, Models models) {
-    return new JobContext(job, models, false);
-  }
-
-  /** Prepares a job for which somebody chose an assembly. */
-  public static JobContext ofGiven(Job job, Models models) {
-    return new JobContext(job, models, true);
-  }
-
-  /** Whether an assembly is given, not one of many candidates. */
-  boolean isOfGivenAssembly() {
-    return ofGivenAssembly;
+    return new JobContext(job, models);
   }
 
   public Job job() {
@@ -234,12 +223,16 @@ public final class JobContext {
    * limit applies or none is wanted.
    */
   public List<StabilityChart.Point> stableSpeeds(Appraisal appraisal) {
-    return StableDepth.bestSpeeds(this, appraisal);
+    return job.preferences().stability() ? StableSpeeds.best(this, appraisal) : List.of();
   }
 
-  /** That the asked depth may chatter with an assembly; null where that is not known. */
-  public @Nullable Caution chatterCaution(Appraisal appraisal) {
-    return StableDepth.caution(this, appraisal.body(), appraisal.assembly());
+  /** The cut as stability sees it, shared by all assemblies; null where no such limit applies. */
+  @Nullable CutsAtSpeed cutsAtSpeed() {
+    if (!cutsAreKnown) {
+      cutsAtSpeed = CutsAtSpeed.of(this);
+      cutsAreKnown = true;
+    }
+    return cutsAtSpeed;
   }
 
   /** Speed that neither machine nor cutter may exceed. */

@@ -41,7 +41,7 @@ public final class LimitSolver {
   public Limits solve(Appraisal appraisal) {
     Held held = appraisal.held();
     return new Limits(
-        StableDepth.speed(spindleSpeed(appraisal, held), context, appraisal),
+        StableSpeeds.limit(spindleSpeed(appraisal, held), context, appraisal),
         torque(held),
         axialForce(held),
         StableDepth.depth(axialDepth(held), appraisal),
@@ -179,14 +179,15 @@ public final class LimitSolver {
     HolderBody holder = appraisal.assembly().holder();
     double longest = context.job.tool().overallLengthM() - holder.minInsertionM();
     double now = appraisal.assembly().stickOutM();
+    boolean watched = watchesStableDepth(appraisal);
     if (context.job.tool().bored()) {
-      ForceRatio asIs = everything(appraisal);
+      ForceRatio asIs = everything(appraisal, watched);
       return asIs.isMet() ? new Limit(now, "cutter-body-length") : new Limit(0, asIs.code());
     }
     if (longest <= now) {
       return new Limit(longest, Pair.INSERTION.id());
     }
-    ForceRatio asChosen = everything(appraisal);
+    ForceRatio asChosen = everything(appraisal, watched);
     if (!asChosen.isMet()) {
       return new Limit(0, asChosen.code()); // the stick-out stands at its least already
     }
@@ -198,12 +199,23 @@ public final class LimitSolver {
         Pair.INSERTION.id(),
         stickOut -> {
           Assembly longer = StickOut.at(context, holder, stickOut);
-          return everything(appraiser.appraise(appraisal.body(), longer));
+          Appraisal then = appraiser.appraise(appraisal.body(), longer);
+          return everything(watched ? Appraiser.withStableDepth(context, then) : then, watched);
         });
   }
 
-  /** The tightest of all gates and margins, under the name of the first that fails. */
-  private static ForceRatio everything(Appraisal appraisal) {
+  /** A prediction that falls short as asked says nothing about how far the rest may go. */
+  private static boolean watchesStableDepth(Appraisal appraisal) {
+    Margin stable = appraisal.margin(Pair.STABLE_DEPTH);
+    return stable != null && stable.isTentative() && stable.ratio() >= 1;
+  }
+
+  /**
+   * The tightest of all gates and margins, under the name of the first that fails.
+   *
+   * @param withTentative whether what is only predicted counts
+   */
+  private static ForceRatio everything(Appraisal appraisal, boolean withTentative) {
     String first = "";
     double tightest = Double.POSITIVE_INFINITY;
     for (Gate gate : appraisal.gates()) {
@@ -212,6 +224,9 @@ public final class LimitSolver {
       }
     }
     for (Margin margin : appraisal.margins()) {
+      if (margin.isTentative() && !withTentative) {
+        continue;
+      }
       double ratio = margin.ratio();
       first = ratio < 1 && first.isEmpty() ? margin.pair().id() : first;
       tightest = Math.min(tightest, ratio);

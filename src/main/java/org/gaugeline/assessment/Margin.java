@@ -2,6 +2,7 @@ package org.gaugeline.assessment;
 
 import java.util.List;
 import java.util.function.DoubleSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Demand against capacity in one unit (SI): the currency from which scores, verdicts, limits and
@@ -14,6 +15,8 @@ import java.util.function.DoubleSupplier;
  * @param capacity capacity at the asked confidence
  * @param chance probability that capacity ≥ demand, computed when asked for
  * @param basis source keys that decided it
+ * @param isTentative predicted by a model that nothing backs in this case: what falls short of it
+ *     is marginal and not unsuitable
  */
 public record Margin(
     Pair pair,
@@ -22,7 +25,19 @@ public record Margin(
     double capacityMedian,
     double capacity,
     DoubleSupplier chance,
-    List<String> basis) {
+    List<String> basis,
+    boolean isTentative) {
+
+  Margin(
+      Pair pair,
+      double demandMedian,
+      double demand,
+      double capacityMedian,
+      double capacity,
+      DoubleSupplier chance,
+      List<String> basis) {
+    this(pair, demandMedian, demand, capacityMedian, capacity, chance, basis, false);
+  }
 
   /** Probability that capacity ≥ demand. */
   public double probability() {
@@ -32,6 +47,12 @@ public record Margin(
   /** Capacity over demand at the asked confidence; +∞ without demand. */
   public double ratio() {
     return ratio(capacity, demand);
+  }
+
+  /** How hard falling short is; null where it does not. */
+  @Nullable Severity severity() {
+    Severity severity = Inspection.severity(medianRatio(), ratio());
+    return severity == Severity.ERROR && isTentative ? Severity.WARNING : severity;
   }
 
   /** Capacity over demand at the median. */

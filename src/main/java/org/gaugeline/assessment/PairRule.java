@@ -37,7 +37,7 @@ record PairRule(Pair pair, String pointer, List<String> sources) implements Rule
   @Override
   public void check(Inspection on, Consumer<Finding> found) {
     for (Margin margin : on.appraisal().margins()) {
-      Severity severity = Inspection.severity(margin.medianRatio(), margin.ratio());
+      Severity severity = margin.severity();
       if (margin.pair() == pair && severity != null) {
         found.accept(new Finding(pair.id(), severity, Reasons.reason(margin), pointer));
       }

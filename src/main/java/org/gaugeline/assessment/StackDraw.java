@@ -15,6 +15,7 @@ import org.gaugeline.mechanics.spread.StandardNormal;
  * @param toolSlide lateral stiffness of the tool joint
  * @param damping modal damping ratio
  * @param force cutting coefficient K_t
+ * @param rubbing damping by the flanks, one of {@link #RUBBING_LEVELS} values
  */
 record StackDraw(
     double spindleTurn,
@@ -23,11 +24,15 @@ record StackDraw(
     double toolTurn,
     double toolSlide,
     double damping,
-    double force) {
+    double force,
+    double rubbing) {
   /** Everything at its median. */
-  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0);
+  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0);
 
-  private static final int DIMENSIONS = 7;
+  /** So few that what only depends on them is computed once for all draws. */
+  static final int RUBBING_LEVELS = 8;
+
+  private static final int DIMENSIONS = 8;
   private static final long SEED = 20_261_125;
 
   /**
@@ -39,9 +44,12 @@ record StackDraw(
   static List<StackDraw> latinHypercube(int count) {
     SplittableRandom random = new SplittableRandom(SEED);
     double[][] score = new double[DIMENSIONS][count];
-    for (double[] column : score) {
+    for (int d = 0; d < DIMENSIONS; d++) {
+      double[] column = score[d];
+      int levels = d == DIMENSIONS - 1 ? RUBBING_LEVELS : count;
       for (int i = 0; i < count; i++) {
-        column[i] = StandardNormal.quantile((i + 0.5) / count);
+        int stratum = (int) ((long) i * levels / count);
+        column[i] = StandardNormal.quantile((stratum + 0.5) / levels);
       }
       for (int i = count - 1; i > 0; i--) {
         int other = random.nextInt(i + 1);
@@ -60,7 +68,8 @@ record StackDraw(
               score[3][i],
               score[4][i],
               score[5][i],
-              score[6][i]));
+              score[6][i],
+              score[7][i]));
     }
     return draws;
   }

@@ -92,7 +92,7 @@ final class LineJudge {
   private LineResult judged(LinePlace place, WireAssessment wire, int pockets) {
     Intent intent = IntentReader.read(wire.intent());
     GivenAssembly given = AssessmentReader.assembly(wire);
-    Assessor.Judged judged = assessor.judge(intent, given);
+    Assessor.Judged judged = assessor.judgeLine(intent, given);
     return new JudgedLine(
         place,
         judged.context().job(),

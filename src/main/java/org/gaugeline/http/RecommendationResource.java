@@ -45,15 +45,7 @@ public class RecommendationResource {
     }
     WireIntent wire = recommendations.read(body);
     Supplier<RestResponse<byte[]>> answer = () -> response(recommendations.answer(wire, body));
-    return stockSize(wire) > SMALL_STOCK || tellsStability(wire)
-        ? largeWork.beside(answer)
-        : Uni.createFrom().item(answer);
-  }
-
-  /** Then the response of what is shown is solved for every draw of its joints. */
-  private static boolean tellsStability(WireIntent wire) {
-    WireIntent.Preferences preferences = wire.preferences();
-    return preferences != null && Boolean.TRUE.equals(preferences.stability());
+    return stockSize(wire) > SMALL_STOCK ? largeWork.beside(answer) : Uni.createFrom().item(answer);
   }
 
   private static int stockSize(WireIntent wire) {

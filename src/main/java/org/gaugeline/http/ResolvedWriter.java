@@ -39,7 +39,7 @@ final class ResolvedWriter {
     tool(json, job.tool(), orElse(asked.tool(), WireIntent.Tool.NONE));
     machine(json, job.machine(), orElse(asked.machine(), WireIntent.Machine.NONE));
     shop(json, job.shop(), orElse(asked.shop(), WireIntent.Shop.NONE));
-    preferences(json, job.preferences(), asked.preferences());
+    preferences(json, job.preferences());
     json.endObject();
   }
 
@@ -209,8 +209,7 @@ final class ResolvedWriter {
     json.endObject();
   }
 
-  private static void preferences(
-      JsonBytes json, Job.Preferences p, WireIntent.@Nullable Preferences asked) {
+  private static void preferences(JsonBytes json, Job.Preferences p) {
     json.object("preferences");
     json.word("rankBy", p.rankBy().id());
     json.object("weights");
@@ -221,10 +220,7 @@ final class ResolvedWriter {
     json.endObject();
     json.number("confidence", p.confidence());
     json.whole("limit", p.limit());
-    Boolean stability = asked == null ? null : asked.stability();
-    if (stability != null) {
-      json.flag("stability", stability);
-    }
+    json.flag("stability", p.stability());
     json.endObject();
   }
 

@@ -176,14 +176,7 @@ public final class Completion {
         weight(intent, asked.speedWeight(), "speed", stage, assumptions),
         asked.confidence() == null ? 0.95 : asked.confidence(),
         asked.limit() == null ? 5 : asked.limit(),
-        stability(asked.stability()));
-  }
-
-  private static StabilityUse stability(@Nullable Boolean asked) {
-    if (asked == null) {
-      return StabilityUse.JUDGED_WHERE_MEASURED;
-    }
-    return asked ? StabilityUse.JUDGED : StabilityUse.NONE;
+        asked.stability() == null || asked.stability());
   }
 
   private static double orNaN(@Nullable Double given) {

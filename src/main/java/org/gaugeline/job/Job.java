@@ -236,7 +236,7 @@ public record Job(
   /**
    * What matters to the asker.
    *
-   * @param stability what the stable depth is used for
+   * @param stability whether the stable depth is judged
    */
   public record Preferences(
       RankBy rankBy,
@@ -246,5 +246,5 @@ public record Job(
       double speedWeight,
       double confidence,
       int limit,
-      StabilityUse stability) {}
+      boolean stability) {}
 }

@@ -38,6 +38,11 @@ public record MillingProcess(
     this(teeth, tangentialPa, radialRatio, engagement, ProcessDamping.NONE);
   }
 
+  /** The same cut with flanks that do not damp. */
+  public MillingProcess undamped() {
+    return with(ProcessDamping.NONE);
+  }
+
   /** The same cut with damping by the flanks. */
   public MillingProcess with(ProcessDamping other) {
     return new MillingProcess(teeth, tangentialPa, radialRatio, engagement, other);

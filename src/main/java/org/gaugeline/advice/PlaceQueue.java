@@ -1,0 +1,59 @@
+package org.gaugeline.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Candidates of one family, best first: each by what it can have at best until it is settled by
+ * looking at it in full, which can only put it further back.
+ */
+final class PlaceQueue {
+  private final PriorityQueue<Place> left;
+  private final UnaryOperator<Place> inFull;
+  private @Nullable Place first;
+  private int taken;
+
+  PlaceQueue(List<Place> places, UnaryOperator<Place> inFull) {
+    this.left = new PriorityQueue<>(places);
+    this.inFull = inFull;
+  }
+
+  /** Looks at all in full. */
+  void settleAll() {
+    List<Place> all = new ArrayList<>(left);
+    left.clear();
+    all.forEach(place -> left.add(inFull.apply(place)));
+  }
+
+  /** What stands first, settled or not; null where nothing is left. */
+  @Nullable Place top() {
+    return left.peek();
+  }
+
+  int taken() {
+    return taken;
+  }
+
+  /** Takes what stands first if it is settled; else settles it, which may put others before it. */
+  @Nullable Place takeOrSettle() {
+    Place top = left.remove();
+    if (!top.isSettled()) {
+      left.add(inFull.apply(top));
+      return null;
+    }
+    first = first == null ? top : first;
+    taken++;
+    return top;
+  }
+
+  /** The best of all that were ever here; null where there were none. */
+  @Nullable Place first() {
+    while (first == null && !left.isEmpty()) {
+      takeOrSettle();
+    }
+    return first;
+  }
+}
