@@ -64,6 +64,11 @@ final class AssemblyCautions {
           new Caution("disc-runs-out-sideways", Severity.NOTE, sides, Measure.SMALL_LENGTH, ""));
     }
     HoleCautions.ofAssembly(context, appraisal, cautions);
+    Margin stable = appraisal.margin(Pair.STABLE_DEPTH);
+    if (stable != null && stable.ratio() < 1) {
+      cautions.add(
+          new Caution("may-chatter", Severity.NOTE, stable.capacity(), Measure.LENGTH, ""));
+    }
     double slender = appraisal.assembly().stickOutM() / job.tool().diameterM();
     boolean bores = job.operation().kind() == OperationKind.BORING;
     if (!bores && slender > context.practice("longOverhangRatio")) {

@@ -27,6 +27,7 @@ public record Margin(
     DoubleSupplier chance,
     List<String> basis,
     boolean isTentative) {
+  private static final double TENTATIVE_STRETCH = 6;
 
   Margin(
       Pair pair,
@@ -67,8 +68,14 @@ public record Margin(
     return demand <= 0 ? Double.POSITIVE_INFINITY : capacity / demand;
   }
 
-  /** Score of this margin alone, 0 … 100. */
+  /**
+   * Score of this margin alone, 0 … 100. What is only predicted takes points away as slowly as
+   * little is known of it.
+   */
   public double score() {
-    return Score.of(ratio(), pair.fullRatio());
+    double ratio = ratio();
+    return Score.of(
+        isTentative && ratio < 1 ? Math.pow(ratio, 1 / TENTATIVE_STRETCH) : ratio,
+        pair.fullRatio());
   }
 }

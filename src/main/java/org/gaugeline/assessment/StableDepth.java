@@ -174,10 +174,13 @@ final class StableDepth {
 
   /**
    * The limit on axial depth as the stable depth leaves it; the depth does not change with itself.
+   * A prediction that falls short of what is asked limits nothing.
    */
   static Limit depth(Limit limit, Appraisal appraisal) {
     Margin margin = appraisal.margin(Pair.STABLE_DEPTH);
-    return margin == null || margin.capacity() >= limit.value()
+    return margin == null
+            || margin.capacity() >= limit.value()
+            || (margin.isTentative() && margin.ratio() < 1)
         ? limit
         : new Limit(margin.capacity(), Pair.STABLE_DEPTH.id());
   }

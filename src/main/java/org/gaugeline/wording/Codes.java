@@ -88,11 +88,7 @@ public final class Codes {
 
   /** What a person must know before trusting a stability chart. */
   public static final List<String> CHART_CAUTIONS =
-      List.of(
-          "method-needs-modes",
-          "period-doubling-not-seen",
-          "process-damping-left-out",
-          "may-chatter");
+      List.of("method-needs-modes", "period-doubling-not-seen", "may-chatter");
 
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =
