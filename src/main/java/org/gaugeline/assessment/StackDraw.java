@@ -13,8 +13,9 @@ import org.gaugeline.mechanics.spread.StandardNormal;
  * @param seams stiffness of the joints between parts, all alike
  * @param toolTurn rotational stiffness of the tool joint
  * @param toolSlide lateral stiffness of the tool joint
- * @param damping modal damping ratio
+ * @param damping damping ratio of body and tool
  * @param force cutting coefficient K_t
+ * @param spindleDamping damping ratio of the spindle joint
  */
 record StackDraw(
     double spindleTurn,
@@ -23,11 +24,12 @@ record StackDraw(
     double toolTurn,
     double toolSlide,
     double damping,
-    double force) {
+    double force,
+    double spindleDamping) {
   /** Everything at its median. */
-  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0);
+  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0);
 
-  private static final int DIMENSIONS = 7;
+  private static final int DIMENSIONS = 8;
   private static final long SEED = 20_261_125;
 
   /**
@@ -60,7 +62,8 @@ record StackDraw(
               score[3][i],
               score[4][i],
               score[5][i],
-              score[6][i]));
+              score[6][i],
+              score[7][i]));
     }
     return draws;
   }
