@@ -10,8 +10,11 @@ import java.util.List;
  * <p>With the receptances H_tt, H_tp and H_pp of the bar alone between tip t and place p, and the
  * dynamic stiffness Z of the mass (see {@link TunedMass}), which pulls with −Z·x_p: x_p = H_tp·f −
  * H_pp·Z·x_p and x_t = H_tt·f − H_tp·Z·x_p, so that H = H_tt − Z·H_tp²/(1 + Z·H_pp). Each
- * receptance is Σφφ/(ω_n² − ω² + 2iζω_nω) and a residual compliance. Viscous modal damping; valid
- * up to about the highest of the modes.
+ * receptance is Σφφ/(ω_n²(1 + 2iζ) − ω²) and a residual compliance; valid up to about the highest
+ * of the modes.
+ *
+ * <p>Damping is hysteretic with the loss factor 2ζ, as in receptance coupling: where the mass moves
+ * a resonance, what the bar loses in a cycle stays as it is.
  */
 public final class TunedResponse implements TipResponse {
   private static final int BISECTIONS = 30;
@@ -23,7 +26,7 @@ public final class TunedResponse implements TipResponse {
   private final TunedMass mass;
 
   private final double[] square;
-  private final double[] twiceDamping;
+  private final double[] loss;
   private final double[] tip;
   private final double[] cross;
   private final double[] place;
@@ -54,7 +57,7 @@ public final class TunedResponse implements TipResponse {
     this.mass = mass;
     int n = modes.size();
     square = new double[n];
-    twiceDamping = new double[n];
+    loss = new double[n];
     tip = new double[n];
     cross = new double[n];
     place = new double[n];
@@ -62,7 +65,7 @@ public final class TunedResponse implements TipResponse {
       HostMode mode = modes.get(i);
       double w = mode.angularFrequencyRadPerS();
       square[i] = w * w;
-      twiceDamping[i] = 2 * mode.dampingRatio() * w;
+      loss[i] = 2 * mode.dampingRatio() * square[i];
       tip[i] = mode.tipShape() * mode.tipShape();
       cross[i] = mode.tipShape() * mode.placeShape();
       place[i] = mode.placeShape() * mode.placeShape();
@@ -98,7 +101,7 @@ public final class TunedResponse implements TipResponse {
     double ppIm = 0;
     for (int i = 0; i < square.length; i++) {
       double downRe = square[i] - w2;
-      double downIm = twiceDamping[i] * omegaRadPerS;
+      double downIm = loss[i];
       double scale = 1 / (downRe * downRe + downIm * downIm);
       double re = downRe * scale;
       double im = -downIm * scale;
@@ -127,22 +130,27 @@ public final class TunedResponse implements TipResponse {
   }
 
   /**
-   * Steps as for modes alone, around the modes of bar and mass together and those of the bar: with
-   * little damping in the mass the former are the resonances, with much the mass moves with the bar
-   * and they lie near the latter.
+   * Steps as for modes alone, around the modes of bar and mass together, and around those with the
+   * mass stuck to the bar: the former are the resonances where the mass is damped little, the
+   * latter where it is damped so much that it cannot move.
    */
   @Override
   public double[] supportRadPerS() {
     int n = square.length;
-    int marks = mass.massKg() > 0 ? 2 * n + 1 : n;
-    double[] angular = new double[marks];
-    double[] halfWidth = new double[marks];
+    boolean hangs = mass.massKg() > 0;
+    double[] angular = new double[hangs ? 2 * n + 1 : n];
+    double[] halfWidth = new double[angular.length];
+    double own = mass.angularFrequencyRadPerS() * mass.angularFrequencyRadPerS();
     for (int i = 0; i < n; i++) {
-      angular[i] = Math.sqrt(square[i]);
-      halfWidth[i] = twiceDamping[i] / 2;
+      angular[i] = Math.sqrt(hangs ? coupledSquare(i, 0, square[i]) : square[i]);
+      halfWidth[i] = loss[i] / (2 * angular[i]);
     }
-    for (int i = n; i < marks; i++) {
-      double root = coupledSquare(i - n);
+    for (int i = n; i < angular.length; i++) {
+      double most =
+          i < 2 * n
+              ? square[i - n]
+              : square[n - 1] + own * (1 + mass.massKg() * Arrays.stream(place).sum());
+      double root = coupledSquare(i - n, 1 / (mass.massKg() * own), most);
       angular[i] = Math.sqrt(root);
       halfWidth[i] = coupledHalfWidth(root);
     }
@@ -150,19 +158,15 @@ public final class TunedResponse implements TipResponse {
   }
 
   /**
-   * Undamped ω² of bar and mass together: the zeros of H_pp + 1/Z, which grows between its poles at
-   * 0 and the modes of the bar, and becomes positive above the last.
+   * Undamped ω² of bar and mass together: the zeros of H_pp + 1/Z = H_pp + 1/k₂ − 1/(m₂ω²), which
+   * grows between its poles at 0 and the modes of the bar, and becomes positive above the last.
    */
-  private double coupledSquare(int index) {
+  private double coupledSquare(int index, double springMPerN, double most) {
     double low = index == 0 ? 0 : square[index - 1];
-    double own = mass.angularFrequencyRadPerS() * mass.angularFrequencyRadPerS();
-    double high =
-        index < square.length
-            ? square[index]
-            : low + own * (1 + mass.massKg() * Arrays.stream(place).sum());
+    double high = most;
     for (int step = 0; step < BISECTIONS; step++) {
       double middle = (low + high) / 2;
-      double sum = placeResidual + 1 / (mass.massKg() * own) - 1 / (mass.massKg() * middle);
+      double sum = placeResidual + springMPerN - 1 / (mass.massKg() * middle);
       for (int i = 0; i < square.length; i++) {
         sum += place[i] / (square[i] - middle);
       }
@@ -178,13 +182,14 @@ public final class TunedResponse implements TipResponse {
   /** Half the damping that bar and mass give an undamped mode of both (Rayleigh's quotient). */
   private double coupledHalfWidth(double root) {
     double own = mass.angularFrequencyRadPerS();
-    double loss = 2 * mass.dampingRatio() / (mass.massKg() * own * own * own);
+    double omega = Math.sqrt(root);
+    double lost = 2 * mass.dampingRatio() / (mass.massKg() * own * own * own);
     double inertia = 1 / (mass.massKg() * root * root);
     for (int i = 0; i < square.length; i++) {
       double weight = place[i] / ((square[i] - root) * (square[i] - root));
-      loss += weight * twiceDamping[i];
+      lost += weight * loss[i] / omega;
       inertia += weight;
     }
-    return loss / (2 * inertia);
+    return lost / (2 * inertia);
   }
 }
