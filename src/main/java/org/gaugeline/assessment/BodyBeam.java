@@ -1,11 +1,14 @@
 package org.gaugeline.assessment;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.ProfileSection;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamSegment;
 import org.gaugeline.mechanics.beam.ElasticJoint;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A stretch of a holder body as a beam for dynamics: the seams as stiff as drawn, a tuned mass left
@@ -67,37 +70,62 @@ final class BodyBeam {
         models.beam(section.solidId()));
   }
 
-  /** Adds a seam; what was measured of it does not scatter. */
+  /** Adds a seam's joint. */
   static void addSeam(BeamChain.Builder builder, Seam seam, Models models, double seamScore) {
+    ElasticJoint joint = joint(seam, models, seamScore);
+    if (joint != null) {
+      builder.add(joint);
+    }
+  }
+
+  /** The seams that are joints, in the order in which the beam has them. */
+  static List<Seam> joints(HolderBody holder) {
+    List<Seam> joints = new ArrayList<>();
+    double start = 0;
+    for (ProfileSection section : holder.sections()) {
+      for (Seam seam : holder.seams()) {
+        if (!(seam instanceof Seam.Sleeved) && Math.abs(seam.atM() - start) < SAME_PLACE_M) {
+          joints.add(seam);
+        }
+      }
+      start += section.lengthM();
+    }
+    return List.copyOf(joints);
+  }
+
+  /**
+   * A seam's joint; what was measured of it does not scatter. None for a sleeve: it lies inside the
+   * tool joint, whose spread covers it.
+   */
+  static @Nullable ElasticJoint joint(Seam seam, Models models, double seamScore) {
     if (seam instanceof Seam.Clamped clamped) {
       double d = clamped.shankDiameterM();
       double factor = clamped.host().family().jointFactor();
-      builder.add(
-          new ElasticJoint(
-              clamped
-                  .joint()
-                  .radialOr(
-                      models.jointTranslationNPerM(d, factor)
-                          * models.values().lambdaFactor(seamScore)),
-              clamped
-                  .joint()
-                  .rotationalOr(
-                      models.jointRotationNmPerRad(d, factor)
-                          * models.values().kappaFactor(seamScore))));
-    } else if (seam instanceof Seam.Coupled coupled) {
-      builder.add(
-          new ElasticJoint(
-              coupled
-                  .joint()
-                  .radialOr(
-                      Models.quantiles(coupled.coupling().translationNPerM())
-                          .atStandardScore(seamScore)),
-              coupled
-                  .joint()
-                  .rotationalOr(
-                      Models.quantiles(coupled.coupling().nativeRotationNmPerRad())
-                          .atStandardScore(seamScore))));
+      return new ElasticJoint(
+          clamped
+              .joint()
+              .radialOr(
+                  models.jointTranslationNPerM(d, factor)
+                      * models.values().lambdaFactor(seamScore)),
+          clamped
+              .joint()
+              .rotationalOr(
+                  models.jointRotationNmPerRad(d, factor)
+                      * models.values().kappaFactor(seamScore)));
     }
-    // a sleeve lies inside the tool joint, whose spread covers it
+    if (seam instanceof Seam.Coupled coupled) {
+      return new ElasticJoint(
+          coupled
+              .joint()
+              .radialOr(
+                  Models.quantiles(coupled.coupling().translationNPerM())
+                      .atStandardScore(seamScore)),
+          coupled
+              .joint()
+              .rotationalOr(
+                  Models.quantiles(coupled.coupling().nativeRotationNmPerRad())
+                      .atStandardScore(seamScore)));
+    }
+    return null;
   }
 }

@@ -30,7 +30,8 @@ final class Prediction {
             ? 0
             : ForceMargins.deflection(context, held, context.forces).median(),
         Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        StackDynamics.dampingRatio(context, appraisal.assembly().holder(), StackDraw.MEDIAN),
+        StackDynamics.lowestDampingRatio(
+            context, appraisal.body(), appraisal.assembly().stickOutM()),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
         sides == null ? Double.NaN : sides.medianTirM(),

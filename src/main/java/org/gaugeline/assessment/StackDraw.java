@@ -13,8 +13,9 @@ import org.gaugeline.mechanics.spread.StandardNormal;
  * @param seams stiffness of the joints between parts, all alike
  * @param toolTurn rotational stiffness of the tool joint
  * @param toolSlide lateral stiffness of the tool joint
- * @param damping modal damping ratio
+ * @param damping damping ratio of body and tool
  * @param force cutting coefficient K_t
+ * @param spindleDamping damping ratio of the spindle joint
  * @param rubbing damping by the flanks, one of {@link #RUBBING_LEVELS} values
  */
 record StackDraw(
@@ -25,14 +26,15 @@ record StackDraw(
     double toolSlide,
     double damping,
     double force,
+    double spindleDamping,
     double rubbing) {
   /** Everything at its median. */
-  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0);
+  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0, 0);
 
   /** So few that what only depends on them is computed once for all draws. */
   static final int RUBBING_LEVELS = 8;
 
-  private static final int DIMENSIONS = 8;
+  private static final int DIMENSIONS = 9;
   private static final long SEED = 20_261_125;
 
   /**
@@ -69,7 +71,8 @@ record StackDraw(
               score[4][i],
               score[5][i],
               score[6][i],
-              score[7][i]));
+              score[7][i],
+              score[8][i]));
     }
     return draws;
   }

@@ -1,59 +1,79 @@
 package org.gaugeline.assessment;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Joint;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
-import org.gaugeline.mechanics.beam.BendingMode;
-import org.gaugeline.mechanics.beam.BendingModes;
 import org.gaugeline.mechanics.beam.ElasticJoint;
-import org.gaugeline.mechanics.beam.FirstShape;
+import org.gaugeline.mechanics.beam.ReducedChain;
+import org.gaugeline.mechanics.beam.ReducedModes;
 import org.gaugeline.mechanics.damper.TunedDamper;
-import org.gaugeline.mechanics.receptance.LossFactors;
+import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
-import org.gaugeline.mechanics.receptance.ReceptanceGrid;
+import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipResponse;
 import org.gaugeline.mechanics.receptance.TunedMass;
+import org.gaugeline.mechanics.receptance.TunedResponse;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Frequency response of the tip of one held tool, for draws of what is least known of its joints.
  *
- * <p>Without a tuned mass: the three lowest modes of the whole chain (spindle joint, body with its
- * seams, tool joint, tool), each with the damping ratio of the tip, and a residual that keeps the
- * static compliance. With one: receptance coupling from the spindle outwards with the mass hung on
- * at its place, hysteretic damping η = 2ζ everywhere.
+ * <p>The whole chain (spindle joint, body with its seams, tool joint, tool) is reduced once; a draw
+ * changes its joints and gives the three lowest modes and a residual that keeps the static
+ * compliance. A tuned mass is hung on these modes at its place.
+ *
+ * <p>Damping of a mode is weighted by strain energy, ζ = e·ζ_spindle + (1 − e)·ζ_tool with e the
+ * share of its energy that the spindle joint holds (Ungar and Kerwin, J. Acoust. Soc. Am. 34 (1962)
+ * 954; memory). A damping ratio that was measured of a part counts for all modes instead.
+ *
+ * <p>Not for use by two threads at once.
  */
 final class StackDynamics {
-  static final int MODES = 3;
-
-  private static final double LOWEST_RAD_PER_S = 2 * Math.PI * 20;
-  private static final double HIGHEST_RAD_PER_S = 2 * Math.PI * 10_000;
   private static final double LEAST_DAMPING = 1e-4;
   private static final double MOST_DAMPING = 0.5;
-  private static final double GRID_STEP = 0.005;
 
   private final JobContext context;
   private final Body body;
   private final double stickOutM;
-  private @Nullable TunedMass tuned;
+  private final List<Seam> seams;
+  private final ReducedChain reduced;
+  private final ReducedModes modes = new ReducedModes();
+  private final double[] springs;
+  private final @Nullable TunedMass tuned;
 
   StackDynamics(JobContext context, Body body, double stickOutM) {
     this.context = context;
     this.body = body;
     this.stickOutM = stickOutM;
+    seams = BodyBeam.joints(body.holder());
+    int joints = seams.size() + 2;
+    springs = new double[2 * joints];
+    Damper damper = body.holder().damper();
+    BeamChain chain = chain(StackDraw.MEDIAN);
+    reduced =
+        damper == null
+            ? ReducedChain.of(chain, joints)
+            : ReducedChain.of(chain, joints, damper.atM());
+    tuned = damper == null ? null : tuned(damper);
   }
 
-  /** Damping ratio of the tip: what was measured of a part, else what is usual. */
-  static double dampingRatio(JobContext context, HolderBody holder, StackDraw draw) {
-    double measured = holder.known().dampingRatio();
+  /** Damping ratio of the lowest mode at the median: what was measured of a part, else as usual. */
+  static double lowestDampingRatio(JobContext context, Body body, double stickOutM) {
+    double measured = body.holder().known().dampingRatio();
     return Double.isNaN(measured)
-        ? usualDampingRatio(context, holder, draw)
-        : Math.min(MOST_DAMPING, Math.max(LEAST_DAMPING, measured));
+        ? new StackDynamics(context, body, stickOutM)
+            .modal(StackDraw.MEDIAN)
+            .modes()
+            .get(0)
+            .dampingRatio()
+        : new Damping(measured, measured).ratio(0);
   }
 
-  /** Practice, the family's share, and a little for every joint. */
+  /** Damping ratio of body and tool: practice, the family's share, a little for every joint. */
   static double usualDampingRatio(JobContext context, HolderBody holder, StackDraw draw) {
     int joints = 0;
     for (Seam seam : holder.seams()) {
@@ -67,37 +87,101 @@ final class StackDynamics {
 
   /** Response of the tip, the same in both directions. */
   TipResponse response(StackDraw draw) {
-    Damper damper = body.holder().damper();
-    if (damper == null) {
-      return modal(draw);
-    }
-    TunedMass mass = tuned == null ? tuned(damper) : tuned;
-    tuned = mass;
-    return damped(draw, mass);
+    return tuned == null ? modal(draw) : damped(draw, tuned);
   }
 
   /** The response as modes; a tuned mass is left out. */
   ModalResponse modal(StackDraw draw) {
-    return ModalResponse.of(chain(draw), MODES, dampingRatio(context, body.holder(), draw));
+    solve(draw);
+    Damping damping = damping(draw);
+    List<TipMode> tip = new ArrayList<>(modes.count());
+    for (int i = 0; i < modes.count(); i++) {
+      double shape = modes.tipShape(i);
+      tip.add(
+          new TipMode(
+              modes.angularFrequencyRadPerS(i),
+              damping.ratio(modes.baseEnergyShare(i)),
+              shape * shape,
+              0));
+    }
+    return new ModalResponse(tip, modes.tipResidualMPerN());
   }
 
-  /** The response by receptance coupling, without a tuned mass. */
-  TipResponse coupled(StackDraw draw) {
-    return damped(draw, null);
+  /** The response with a tuned mass at the place of the body's. */
+  TunedResponse damped(StackDraw draw, TunedMass mass) {
+    solve(draw);
+    Damping damping = damping(draw);
+    List<HostMode> host = new ArrayList<>(modes.count());
+    for (int i = 0; i < modes.count(); i++) {
+      host.add(
+          new HostMode(
+              modes.angularFrequencyRadPerS(i),
+              damping.ratio(modes.baseEnergyShare(i)),
+              modes.tipShape(i),
+              modes.placeShape(i)));
+    }
+    return new TunedResponse(
+        host,
+        modes.tipResidualMPerN(),
+        modes.crossResidualMPerN(),
+        modes.placeResidualMPerN(),
+        mass);
+  }
+
+  /** What damps a draw: as measured of a part, else as usual. */
+  Damping damping(StackDraw draw) {
+    HolderBody holder = body.holder();
+    double measured = holder.known().dampingRatio();
+    return Double.isNaN(measured)
+        ? new Damping(
+            context.models.values().spindleDampingRatio.atStandardScore(draw.spindleDamping()),
+            usualDampingRatio(context, holder, draw))
+        : new Damping(measured, measured);
+  }
+
+  /**
+   * Damping ratios of a mode that strains the spindle joint alone, and of one that does not.
+   *
+   * @param spindle ζ_spindle
+   * @param tool ζ_tool
+   */
+  record Damping(double spindle, double tool) {
+    /** ζ of a mode of which the spindle joint holds a share of the strain energy. */
+    double ratio(double energyShare) {
+      double weighted = energyShare * spindle + (1 - energyShare) * tool;
+      return Math.min(MOST_DAMPING, Math.max(LEAST_DAMPING, weighted));
+    }
+  }
+
+  private void solve(StackDraw draw) {
+    int at = put(0, spindleJoint(draw));
+    for (Seam seam : seams) {
+      ElasticJoint joint = BodyBeam.joint(seam, context.models, draw.seams());
+      at = joint == null ? at : put(at, joint);
+    }
+    put(at, toolJoint(draw));
+    modes.solve(reduced, springs);
+  }
+
+  private int put(int at, ElasticJoint joint) {
+    springs[at] = joint.translationNPerM();
+    springs[at + 1] = joint.rotationNmPerRad();
+    return at + 2;
   }
 
   /** The whole stack as one chain, without a tuned mass. */
   BeamChain chain(StackDraw draw) {
-    BeamChain.Builder builder = BeamChain.fromBase();
-    builder.add(spindleJoint(draw));
-    builder.add(
-        BodyBeam.between(
-            body.holder(), context.models, draw.seams(), 0, body.holder().projectionM()));
-    addTool(builder, draw);
-    return builder.toTip();
+    return BeamChain.fromBase()
+        .add(spindleJoint(draw))
+        .add(
+            BodyBeam.between(
+                body.holder(), context.models, draw.seams(), 0, body.holder().projectionM()))
+        .add(toolJoint(draw))
+        .add(context.tool(stickOutM).free())
+        .toTip();
   }
 
-  private ElasticJoint spindleJoint(StackDraw draw) {
+  ElasticJoint spindleJoint(StackDraw draw) {
     HolderBody holder = body.holder();
     return new ElasticJoint(
         holder
@@ -109,25 +193,15 @@ final class StackDynamics {
         Models.quantiles(Stack.rotation(context, holder)).atStandardScore(draw.spindleTurn()));
   }
 
-  private void addTool(BeamChain.Builder builder, StackDraw draw) {
+  ElasticJoint toolJoint(StackDraw draw) {
     Values values = context.models.values();
     HolderBody holder = body.holder();
     Joint measured = holder.known().front();
-    builder.add(
-        new ElasticJoint(
-            measured.radialOr(
-                Stack.jointTranslation(context, holder) * values.lambdaFactor(draw.toolSlide())),
-            measured.rotationalOr(
-                Stack.jointRotation(context, holder) * values.kappaFactor(draw.toolTurn()))));
-    builder.add(context.tool(stickOutM).free());
-  }
-
-  /** The stack up to a place in the body. */
-  private BeamChain root(StackDraw draw, double toM) {
-    return BeamChain.fromBase()
-        .add(spindleJoint(draw))
-        .add(BodyBeam.between(body.holder(), context.models, draw.seams(), 0, toM))
-        .toTip();
+    return new ElasticJoint(
+        measured.radialOr(
+            Stack.jointTranslation(context, holder) * values.lambdaFactor(draw.toolSlide())),
+        measured.rotationalOr(
+            Stack.jointRotation(context, holder) * values.kappaFactor(draw.toolTurn())));
   }
 
   /**
@@ -136,44 +210,16 @@ final class StackDynamics {
    * follows from the shape of that mode.
    */
   TunedMass tuned(Damper damper) {
-    BendingModes solver = new BendingModes();
-    BeamChain whole = chain(StackDraw.MEDIAN);
-    solver.solve(whole, 1);
-    BendingMode first = solver.toList().get(0);
-    double shape = FirstShape.of(whole).ratioToTip(damper.atM());
-    double ratio =
-        Math.min(1, TunedDamper.effectiveMassRatio(damper.massKg(), shape, first.tipModalMassKg()));
-    TunedMass usual =
-        TunedDamper.chatter(ratio)
-            .toTunedMass(first.angularFrequencyRadPerS(), damper.massKg() / ratio);
+    solve(StackDraw.MEDIAN);
+    double natural = modes.angularFrequencyRadPerS(0);
+    double shape = modes.placeShape(0);
+    // m_d(φ_p/φ_t)² over the modal mass 1/φ_t² of the tip
+    double ratio = Math.min(1, damper.massKg() * shape * shape);
+    TunedMass usual = TunedDamper.chatter(ratio).toTunedMass(natural, damper.massKg() / ratio);
     double told = 2 * Math.PI * damper.frequencyHz();
     return new TunedMass(
         damper.massKg(),
         Double.isNaN(told) ? usual.angularFrequencyRadPerS() : told,
         Double.isNaN(damper.dampingRatio()) ? usual.dampingRatio() : damper.dampingRatio());
-  }
-
-  TipResponse damped(StackDraw draw, @Nullable TunedMass mass) {
-    HolderBody holder = body.holder();
-    Damper damper = holder.damper();
-    LossFactors loss = LossFactors.uniform(2 * dampingRatio(context, holder, draw));
-    double place = mass == null || damper == null ? holder.projectionM() : damper.atM();
-    ReceptanceGrid grid = ReceptanceGrid.wall(grid()).extend(root(draw, place), loss);
-    BeamChain.Builder rest = BeamChain.fromBase();
-    if (mass != null) {
-      grid = grid.attach(mass);
-      rest.add(BodyBeam.between(holder, context.models, draw.seams(), place, holder.projectionM()));
-    }
-    addTool(rest, draw);
-    return grid.extend(rest.toTip(), loss).toResponse();
-  }
-
-  private static double[] grid() {
-    int count = (int) Math.ceil(Math.log(HIGHEST_RAD_PER_S / LOWEST_RAD_PER_S) / GRID_STEP);
-    double[] omega = new double[count + 1];
-    for (int i = 0; i <= count; i++) {
-      omega[i] = LOWEST_RAD_PER_S * Math.exp(i * GRID_STEP);
-    }
-    return omega;
   }
 }

@@ -48,6 +48,7 @@ final class Values {
   final Quantiles jointRotationKappa;
   private final Quantiles jointTranslation;
   final Quantiles dampingRatio;
+  final Quantiles spindleDampingRatio;
   final double dampingPerJointFactor;
   final Quantiles shrinkInterferenceBaseM;
   final Quantiles shrinkInterferenceSlope;
@@ -140,6 +141,7 @@ final class Values {
     this.jointRotationKappa = Models.quantiles(data.practiceRow("jointRotationKappa").value());
     this.jointTranslation = Models.quantiles(data.practiceRow("jointTranslationLambda").value());
     this.dampingRatio = Models.quantiles(data.practiceRow("dampingRatio").value());
+    this.spindleDampingRatio = Models.quantiles(data.practiceRow("spindleDampingRatio").value());
     this.dampingPerJointFactor = data.practice("dampingPerJointFactor");
     this.shrinkInterferenceBaseM =
         Models.quantiles(data.practiceRow("shrinkInterferenceBaseM").value());

@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +14,12 @@ import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.job.Completion;
 import org.gaugeline.job.Job;
+import org.gaugeline.mechanics.beam.BeamChain;
+import org.gaugeline.mechanics.beam.BendingModes;
+import org.gaugeline.mechanics.beam.TipCompliance;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
+import org.gaugeline.mechanics.receptance.ModalResponse;
+import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipModel;
 import org.gaugeline.mechanics.receptance.TipResponse;
 import org.gaugeline.mechanics.receptance.TunedMass;
@@ -59,7 +65,8 @@ class StackDynamicsTest {
           HolderBody holder = Bench.holder("HSK-A63", family, 12, projectionMm, true);
           StackDynamics dynamics = dynamics(context, holder, 50e-3);
           StabilityLobes modal = lobes(context, dynamics.response(StackDraw.MEDIAN));
-          StabilityLobes coupled = lobes(context, dynamics.coupled(StackDraw.MEDIAN));
+          StabilityLobes coupled =
+              lobes(context, StackCoupling.of(context, holder, 50e-3, StackDraw.MEDIAN, null));
           assertThat(modal.guaranteed().depthM() / coupled.guaranteed().depthM())
               .as("%s in %s: floor", demo, holder.ref())
               .isBetween(0.94, 1.06);
@@ -85,8 +92,8 @@ class StackDynamicsTest {
     JobContext context = context(Intents.demo("01-impeller-hub-side-milling"));
     HolderBody holder = Bench.holder("HSK-A63", "shrink-fit", 12, 100, true);
     StackDynamics dynamics = dynamics(context, holder, 40e-3);
-    StackDraw soft = new StackDraw(-1.645, -1.645, 0, -1.645, -1.645, 0, 0);
-    StackDraw stiff = new StackDraw(1.645, 1.645, 0, 1.645, 1.645, 0, 0);
+    StackDraw soft = new StackDraw(-1.645, -1.645, 0, -1.645, -1.645, 0, 0, 0);
+    StackDraw stiff = new StackDraw(1.645, 1.645, 0, 1.645, 1.645, 0, 0, 0);
     double first = dynamics.modal(StackDraw.MEDIAN).modes().get(0).angularFrequencyRadPerS();
     assertThat(dynamics.modal(soft).modes().get(0).angularFrequencyRadPerS()).isLessThan(first);
     assertThat(dynamics.modal(stiff).modes().get(0).angularFrequencyRadPerS()).isGreaterThan(first);
@@ -101,7 +108,10 @@ class StackDynamicsTest {
     HolderBody damped = slimDamped(context);
     double stickOut = 90e-3;
     StackDynamics dynamics = dynamics(context, damped, stickOut);
-    double solid = lobes(context, dynamics.coupled(StackDraw.MEDIAN)).guaranteed().depthM();
+    double solid =
+        lobes(context, StackCoupling.of(context, damped, stickOut, StackDraw.MEDIAN, null))
+            .guaranteed()
+            .depthM();
     double tuned = lobes(context, dynamics.response(StackDraw.MEDIAN)).guaranteed().depthM();
     assertThat(tuned / solid).as("gain of the tuned mass in %s", damped.ref()).isGreaterThan(1.5);
     Damper damper = Objects.requireNonNull(damped.damper());
@@ -112,9 +122,13 @@ class StackDynamicsTest {
     assertThat(detuned).as("20 % off").isLessThan(tuned);
   }
 
-  /** A finishing job 300 mm down is offered a damped body, stable deeper than its solid twin. */
+  /**
+   * A finishing job 300 mm down is offered damped bodies, whose mass takes down the peak of the
+   * lowest mode. What is stable at any speed hardly moves here: short stiff bars bend little, and
+   * the second mode, which the mass does not reach, rules the floor.
+   */
   @Test
-  void aDeepFinishingJobIsOfferedADampedBodyThatCutsDeeperThanItsSolidTwin() {
+  void aDeepFinishingJobIsOfferedADampedBodyWhoseLowestPeakIsTakenDown() {
     Intents deep =
         Intents.demo("27-column-pipe-far-down")
             .with("/operation/stage", "finishing")
@@ -128,16 +142,132 @@ class StackDynamicsTest {
             .filter(one -> one.assembly().holder().damper() != null)
             .toList();
     assertThat(offered).as("damped bodies among what is shown").isNotEmpty();
-    double mostGain = 0;
     for (RankedAssembly one : offered) {
-      StackDynamics dynamics =
-          dynamics(context, one.assembly().holder(), one.assembly().stickOutM());
-      double solid = lobes(context, dynamics.coupled(StackDraw.MEDIAN)).guaranteed().depthM();
-      double damped = lobes(context, dynamics.response(StackDraw.MEDIAN)).guaranteed().depthM();
-      assertThat(damped).as(one.assembly().holder().ref()).isGreaterThan(solid);
-      mostGain = Math.max(mostGain, damped / solid);
+      HolderBody holder = one.assembly().holder();
+      double stickOut = one.assembly().stickOutM();
+      StackDynamics dynamics = dynamics(context, holder, stickOut);
+      TipResponse damped = dynamics.response(StackDraw.MEDIAN);
+      double lowest = dynamics.modal(StackDraw.MEDIAN).modes().get(0).angularFrequencyRadPerS();
+      TipResponse solid = StackCoupling.of(context, holder, stickOut, StackDraw.MEDIAN, null);
+      assertThat(peak(solid, lowest) / peak(damped, lowest))
+          .as("peak of the lowest mode of %s", holder.ref())
+          .isGreaterThan(1.3);
+      TunedMass mass = dynamics.tuned(Objects.requireNonNull(holder.damper()));
+      TipResponse coupled = StackCoupling.of(context, holder, stickOut, StackDraw.MEDIAN, mass);
+      double floor = lobes(context, damped).guaranteed().depthM();
+      assertThat(floor / lobes(context, coupled).guaranteed().depthM())
+          .as("floor against the full coupling with %s", holder.ref())
+          .isBetween(0.97, 1.03);
     }
-    assertThat(mostGain).as("gain where the bar rules, not the tool").isGreaterThan(1.3);
+  }
+
+  /** Largest response within a quarter of a frequency. */
+  private static double peak(TipResponse response, double aroundRadPerS) {
+    double[] g = new double[2];
+    double largest = 0;
+    for (double r = 0.75; r < 1.25; r += 0.002) {
+      response.at(r * aroundRadPerS, g, 0);
+      largest = Math.max(largest, Math.hypot(g[0], g[1]));
+    }
+    return largest;
+  }
+
+  private record OneStack(JobContext context, HolderBody holder, double stickOutM) {}
+
+  /** Short and long tools in short and long bodies, bodies with seams, what demonstrations show. */
+  private static List<OneStack> spread() {
+    List<OneStack> all = new ArrayList<>();
+    for (String demo : List.of("01-impeller-hub-side-milling", "16-volute-deep-wall")) {
+      JobContext context = context(Intents.demo(demo));
+      for (String family : List.of("shrink-fit", "er-collet")) {
+        for (double projectionMm : new double[] {75, 160}) {
+          HolderBody holder = Bench.holder("HSK-A63", family, 12, projectionMm, true);
+          all.add(new OneStack(context, holder, 25e-3));
+          all.add(new OneStack(context, holder, 90e-3));
+        }
+      }
+      for (RankedAssembly one : Bench.ask(Intents.demo(demo)).assemblies()) {
+        all.add(new OneStack(context, one.assembly().holder(), one.assembly().stickOutM()));
+      }
+    }
+    JobContext far = context(Intents.demo("27-column-pipe-far-down"));
+    List<HolderBody> damped = Bench.dampedBodies(far.job);
+    for (int i = 0; i < damped.size(); i += Math.max(1, damped.size() / 6)) {
+      all.add(new OneStack(far, damped.get(i), 90e-3));
+    }
+    return all;
+  }
+
+  /**
+   * Sixty-four draws of each stack, and the median, against the whole chain solved anew. Worst of
+   * all: first frequency 0.001 %, second 0.01 %, third 0.6 %; compliance of a mode 1 % of the
+   * tip's; depth stable at any speed 2.7 %.
+   */
+  @Test
+  void everyDrawOfTheReducedChainIsThatOfTheWholeChain() {
+    double[] tolerance = {1e-4, 1e-3, 1e-2};
+    BendingModes whole = new BendingModes();
+    List<StackDraw> draws = new ArrayList<>(StackDraw.latinHypercube(64));
+    draws.add(StackDraw.MEDIAN);
+    List<OneStack> spread = spread();
+    assertThat(spread).anyMatch(held -> !BodyBeam.joints(held.holder()).isEmpty());
+    for (OneStack held : spread) {
+      StackDynamics dynamics = dynamics(held.context(), held.holder(), held.stickOutM());
+      String name = held.holder().ref() + " at " + held.stickOutM();
+      for (StackDraw draw : draws) {
+        BeamChain chain = dynamics.chain(draw);
+        whole.solve(chain, 3);
+        double compliance = TipCompliance.of(chain);
+        ModalResponse reduced = dynamics.modal(draw);
+        double statics = reduced.residualMPerN();
+        double modal = 0;
+        List<TipMode> exact = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+          TipMode mode = reduced.modes().get(i);
+          assertThat(mode.angularFrequencyRadPerS() / whole.angularFrequencyRadPerS(i))
+              .as("mode %s of %s, %s", i, name, draw)
+              .isBetween(1 - 1e-6, 1 + tolerance[i]);
+          assertThat((1 / mode.stiffnessNPerM() - 1 / whole.tipModalStiffnessNPerM(i)) / compliance)
+              .as("compliance of mode %s of %s, %s", i, name, draw)
+              .isBetween(-0.02, 0.02);
+          statics += 1 / mode.stiffnessNPerM();
+          modal += 1 / whole.tipModalStiffnessNPerM(i);
+          exact.add(TipMode.of(whole.toList().get(i), mode.dampingRatio()));
+        }
+        assertThat(statics / compliance).as("static compliance").isBetween(1 - 1e-8, 1 + 1e-8);
+        double floor =
+            lobes(held.context(), reduced).guaranteed().depthM()
+                / lobes(held.context(), new ModalResponse(exact, compliance - modal))
+                    .guaranteed()
+                    .depthM();
+        assertThat(floor).as("floor of %s, %s", name, draw).isBetween(0.97, 1.03);
+      }
+    }
+  }
+
+  /** ζ = e·ζ_spindle + (1 − e)·ζ_tool by hand, and what was measured of a part instead. */
+  @Test
+  void dampingLiesBetweenThatOfTheSpindleAndThatOfTheToolAndFollowsASoftSpindle() {
+    for (OneStack held : spread()) {
+      StackDynamics dynamics = dynamics(held.context(), held.holder(), held.stickOutM());
+      for (StackDraw draw : StackDraw.latinHypercube(64)) {
+        StackDynamics.Damping damping = dynamics.damping(draw);
+        for (TipMode mode : dynamics.modal(draw).modes()) {
+          assertThat(mode.dampingRatio())
+              .as("%s, %s", held.holder().ref(), draw)
+              .isBetween(
+                  Math.min(damping.spindle(), damping.tool()) - 1e-12,
+                  Math.max(damping.spindle(), damping.tool()) + 1e-12);
+        }
+      }
+      StackDraw soft = new StackDraw(-1.645, -1.645, 0, 0, 0, 0, 0, 0);
+      StackDraw stiff = new StackDraw(1.645, 1.645, 0, 0, 0, 0, 0, 0);
+      assertThat(dynamics.modal(soft).modes().get(0).dampingRatio())
+          .as("a soft spindle joint holds more of the energy of %s", held.holder().ref())
+          .isGreaterThan(dynamics.modal(stiff).modes().get(0).dampingRatio());
+    }
+    assertThat(new StackDynamics.Damping(0.06, 0.02).ratio(0.25)).isEqualTo(0.03, within(1e-15));
+    assertThat(new StackDynamics.Damping(0.9, 0.02).ratio(1)).isEqualTo(0.5);
   }
 
   /** A slim bar, of which the lowest mode rules the depth. */

@@ -1,6 +1,5 @@
 package org.gaugeline.mechanics.beam;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.gaugeline.mechanics.Require;
@@ -30,8 +29,10 @@ public final class BendingModes {
   private final LanczosBasis basis = new LanczosBasis();
   private final double[] theta = new double[LanczosBasis.MOST_STEPS];
   private final double[] coupling = new double[LanczosBasis.MOST_STEPS];
-  private final double[] tipRow = new double[LanczosBasis.MOST_STEPS];
-  private final double[] lastRow = new double[LanczosBasis.MOST_STEPS];
+
+  /** In turns, the deflection of the tip and the share of the last step. */
+  private final double[] rows = new double[2 * LanczosBasis.MOST_STEPS];
+
   private final double[] angular = new double[MOST_MODES];
   private final double[] modalMass = new double[MOST_MODES];
   private int found;
@@ -157,10 +158,11 @@ public final class BendingModes {
   private boolean ritz(int n, int modes) {
     System.arraycopy(basis.alpha, 0, theta, 0, n);
     System.arraycopy(basis.beta, 0, coupling, 0, n);
-    System.arraycopy(basis.tip, 0, tipRow, 0, n);
-    Arrays.fill(lastRow, 0, n, 0);
-    lastRow[n - 1] = 1;
-    TridiagonalEigen.solve(n, theta, coupling, tipRow, lastRow);
+    for (int i = 0; i < n; i++) {
+      rows[2 * i] = basis.tip[i];
+      rows[2 * i + 1] = i == n - 1 ? 1 : 0;
+    }
+    TridiagonalEigen.solve(n, theta, coupling, rows, 2);
     found = Math.min(modes, n);
     boolean settled = true;
     for (int i = 0; i < found; i++) {
@@ -169,8 +171,10 @@ public final class BendingModes {
         best = theta[k] > theta[best] ? k : best;
       }
       angular[i] = 1 / Math.sqrt(theta[best]);
-      modalMass[i] = 1 / (tipRow[best] * tipRow[best]);
-      settled &= basis.beta[n - 1] * Math.abs(lastRow[best]) <= VECTOR_RESIDUAL * theta[best];
+      double tip = rows[2 * best];
+      double last = rows[2 * best + 1];
+      modalMass[i] = 1 / (tip * tip);
+      settled &= basis.beta[n - 1] * Math.abs(last) <= VECTOR_RESIDUAL * theta[best];
       theta[best] = Double.NEGATIVE_INFINITY;
     }
     return settled;

@@ -154,6 +154,26 @@ final class FlexureModel {
     }
   }
 
+  /**
+   * Adds to a row what makes its product with a nodal vector the deflection at a place: cubic
+   * between nodes, shear left out; at a joint the side towards the base.
+   */
+  void addShapeAt(double fromBaseM, double[] row) {
+    double start = 0;
+    int e = 0;
+    while (e + 1 < elements && start + length[e] < fromBaseM) {
+      start += length[e];
+      e++;
+    }
+    double l = length[e];
+    double t = l > 0 ? Math.min(1, (fromBaseM - start) / l) : 0;
+    double rest = 1 - t;
+    row[2 * e] += rest * rest * (1 + 2 * t);
+    row[2 * e + 1] += t * rest * rest * l;
+    row[2 * e + 2] += t * t * (1 + 2 * rest);
+    row[2 * e + 3] -= t * t * rest * l;
+  }
+
   /** ∫x^power dx/EI of an element from its tip end, with shear for power 2. */
   double tipFlexibility(int element, int power) {
     return (power == 0 ? flex0 : power == 1 ? flex1 : flex2)[element];

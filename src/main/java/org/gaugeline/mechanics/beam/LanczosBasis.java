@@ -18,7 +18,7 @@ final class LanczosBasis {
   /** Deflection of the tip in each vector. */
   final double[] tip = new double[MOST_STEPS];
 
-  private final FlexureModel model = new FlexureModel();
+  final FlexureModel model = new FlexureModel();
   private double[] basis = new double[0];
   private double[] images = new double[0];
   private int stride;
@@ -41,6 +41,11 @@ final class LanczosBasis {
       basis = new double[needed];
       images = new double[needed];
     }
+  }
+
+  /** Writes the inertia M v of a vector over ω². */
+  void copyInertia(int vector, double[] target) {
+    System.arraycopy(images, vector * stride, target, 0, stride);
   }
 
   /** Runs Lanczos steps from one count to another; returns how many the space allowed. */

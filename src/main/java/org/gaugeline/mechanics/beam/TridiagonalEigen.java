@@ -1,8 +1,8 @@
 package org.gaugeline.mechanics.beam;
 
 /**
- * Eigenvalues of a small symmetric tridiagonal matrix by the implicit QL method, carrying along two
- * rows of the eigenvector matrix instead of all of it (Golub and Welsch, Math. Comp. 23 (1969);
+ * Eigenvalues of a small symmetric tridiagonal matrix by the implicit QL method, carrying along a
+ * few rows of the eigenvector matrix instead of all of it (Golub and Welsch, Math. Comp. 23 (1969);
  * EISPACK imtql2).
  */
 final class TridiagonalEigen {
@@ -16,10 +16,11 @@ final class TridiagonalEigen {
    * @param n order
    * @param d diagonal; afterwards the eigenvalues, in no order
    * @param e e[i] couples i and i + 1; destroyed
-   * @param first a row vector; afterwards its product with each eigenvector
-   * @param second another such row vector
+   * @param rows row vectors; afterwards their products with each eigenvector; entry i of row r is
+   *     at {@code i * width + r}
+   * @param width number of rows
    */
-  static void solve(int n, double[] d, double[] e, double[] first, double[] second) {
+  static void solve(int n, double[] d, double[] e, double[] rows, int width) {
     e[n - 1] = 0;
     for (int l = 0; l < n; l++) {
       int sweeps = 0;
@@ -28,7 +29,7 @@ final class TridiagonalEigen {
         if (sweeps++ == MOST_SWEEPS) {
           throw new ArithmeticException("the QL method did not converge");
         }
-        sweep(l, m, d, e, first, second);
+        sweep(l, m, d, e, rows, width);
         m = split(n, l, d, e);
       }
     }
@@ -46,7 +47,7 @@ final class TridiagonalEigen {
     return m;
   }
 
-  private static void sweep(int l, int m, double[] d, double[] e, double[] first, double[] second) {
+  private static void sweep(int l, int m, double[] d, double[] e, double[] rows, int width) {
     double g = (d[l + 1] - d[l]) / (2 * e[l]);
     double r = Math.sqrt(g * g + 1);
     g = d[m] - d[l] + e[l] / (g + Math.copySign(r, g));
@@ -71,17 +72,18 @@ final class TridiagonalEigen {
       p = s * r;
       d[i + 1] = g + p;
       g = c * r - b;
-      rotate(first, i, s, c);
-      rotate(second, i, s, c);
+      rotate(rows, i * width, width, s, c);
     }
     d[l] -= p;
     e[l] = g;
     e[m] = 0;
   }
 
-  private static void rotate(double[] row, int i, double s, double c) {
-    double f = row[i + 1];
-    row[i + 1] = s * row[i] + c * f;
-    row[i] = c * row[i] - s * f;
+  private static void rotate(double[] rows, int at, int width, double s, double c) {
+    for (int k = at; k < at + width; k++) {
+      double f = rows[k + width];
+      rows[k + width] = s * rows[k] + c * f;
+      rows[k] = c * rows[k] - s * f;
+    }
   }
 }

@@ -1,6 +1,5 @@
 package org.gaugeline.mechanics.receptance;
 
-import java.util.Arrays;
 import java.util.List;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BendingModes;
@@ -11,11 +10,6 @@ import org.gaugeline.mechanics.beam.TipCompliance;
  * (Ewins, Modal Testing; memory). Immutable.
  */
 public final class ModalResponse implements TipResponse {
-  private static final double STEPS_PER_HALF_WIDTH = 10;
-  private static final double COARSE_STEPS_PER_HALF_WIDTH = 3;
-  private static final double LOWEST = 0.02;
-  private static final double HIGHEST = 4;
-
   private final List<TipMode> modes;
   private final double residualMPerN;
   private final double[] angular;
@@ -33,14 +27,20 @@ public final class ModalResponse implements TipResponse {
   public ModalResponse(List<TipMode> modes, double residualMPerN) {
     this.modes = List.copyOf(modes);
     this.residualMPerN = residualMPerN;
-    angular = modes.stream().mapToDouble(TipMode::angularFrequencyRadPerS).toArray();
-    square = Arrays.stream(angular).map(w -> w * w).toArray();
-    twiceDamping =
-        modes.stream()
-            .mapToDouble(m -> 2 * m.dampingRatio() * m.angularFrequencyRadPerS())
-            .toArray();
-    alpha = modes.stream().mapToDouble(TipMode::inverseMassPerKg).toArray();
-    beta = modes.stream().mapToDouble(TipMode::velocityShareSPerKg).toArray();
+    int n = modes.size();
+    angular = new double[n];
+    square = new double[n];
+    twiceDamping = new double[n];
+    alpha = new double[n];
+    beta = new double[n];
+    for (int i = 0; i < n; i++) {
+      TipMode mode = modes.get(i);
+      angular[i] = mode.angularFrequencyRadPerS();
+      square[i] = angular[i] * angular[i];
+      twiceDamping[i] = 2 * mode.dampingRatio() * angular[i];
+      alpha[i] = mode.inverseMassPerKg();
+      beta[i] = mode.velocityShareSPerKg();
+    }
   }
 
   /**
@@ -112,45 +112,20 @@ public final class ModalResponse implements TipResponse {
    */
   @Override
   public double[] supportRadPerS() {
-    return grid(STEPS_PER_HALF_WIDTH);
+    return grid(SupportGrid.FINE_STEPS_PER_HALF_WIDTH);
   }
 
   /** The same in steps of a third of the half width. */
   @Override
   public double[] coarseSupportRadPerS() {
-    return grid(COARSE_STEPS_PER_HALF_WIDTH);
+    return grid(SupportGrid.COARSE_STEPS_PER_HALF_WIDTH);
   }
 
   private double[] grid(double stepsPerHalfWidth) {
-    if (modes.isEmpty()) {
-      return new double[0];
+    double[] halfWidth = new double[angular.length];
+    for (int i = 0; i < halfWidth.length; i++) {
+      halfWidth[i] = twiceDamping[i] / 2;
     }
-    double low = Double.POSITIVE_INFINITY;
-    double high = 0;
-    for (double natural : angular) {
-      low = Math.min(low, natural);
-      high = Math.max(high, natural);
-    }
-    double[] grid = new double[256];
-    int size = 0;
-    double end = HIGHEST * high;
-    for (double w = LOWEST * low; w < end; w += distance(w) / stepsPerHalfWidth) {
-      if (size == grid.length) {
-        grid = Arrays.copyOf(grid, 2 * size);
-      }
-      grid[size++] = w;
-    }
-    return Arrays.copyOf(grid, size);
-  }
-
-  /** Distance from the nearest pole. */
-  private double distance(double omegaRadPerS) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < angular.length; i++) {
-      double off = omegaRadPerS - angular[i];
-      double halfWidth = twiceDamping[i] / 2;
-      least = Math.min(least, off * off + halfWidth * halfWidth);
-    }
-    return Math.sqrt(least);
+    return SupportGrid.of(angular, halfWidth, stepsPerHalfWidth);
   }
 }

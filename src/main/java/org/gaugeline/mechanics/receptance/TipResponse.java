@@ -1,7 +1,7 @@
 package org.gaugeline.mechanics.receptance;
 
 /** Direct frequency response H(ω) = x/f of a tool tip in one direction. */
-public sealed interface TipResponse permits ModalResponse, SampledResponse {
+public sealed interface TipResponse permits ModalResponse, SampledResponse, TunedResponse {
   /**
    * Writes H(ω).
    *

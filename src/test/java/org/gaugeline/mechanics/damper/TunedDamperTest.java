@@ -9,7 +9,8 @@ import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
 import org.gaugeline.mechanics.beam.BendingModes;
-import org.gaugeline.mechanics.beam.FirstShape;
+import org.gaugeline.mechanics.beam.ReducedChain;
+import org.gaugeline.mechanics.beam.ReducedModes;
 import org.junit.jupiter.api.Test;
 
 class TunedDamperTest {
@@ -135,21 +136,26 @@ class TunedDamperTest {
     double d = 0.01;
     BeamMaterial steel = new BeamMaterial(210e9, 0.3, 7850);
     BeamChain bar = BeamChain.of(BeamSegment.cylinder(l, d, steel));
-    FirstShape shape = FirstShape.of(bar);
     BendingModes modes = new BendingModes(60);
     modes.solve(bar, 1);
-    assertThat(shape.angularFrequencyRadPerS())
-        .isCloseTo(modes.angularFrequencyRadPerS(0), withinPercentage(1e-4));
+    ReducedModes reduced = new ReducedModes();
     for (double z : new double[] {0, 0.25, 0.5, 0.8, 0.93, 1}) {
+      reduced.solve(ReducedChain.of(bar, 0, z), new double[0]);
+      assertThat(reduced.angularFrequencyRadPerS(0))
+          .isCloseTo(modes.angularFrequencyRadPerS(0), withinPercentage(0.01));
       double x = 1.87510407 * z;
       double expected =
           (Math.cosh(x) - Math.cos(x) - 0.73409551 * (Math.sinh(x) - Math.sin(x))) / 2;
-      assertThat(shape.ratioToTip(z)).as("z %s", z).isCloseTo(expected, within(3e-4));
+      assertThat(reduced.placeShape(0) / reduced.tipShape(0))
+          .as("z %s", z)
+          .isCloseTo(expected, within(1e-4));
     }
     double tipMass = bar.massKg() / 4;
-    assertThat(TunedDamper.effectiveMassRatio(0.02, shape.ratioToTip(0.8), tipMass))
-        .isCloseTo(0.02 * 0.7248 * 0.7248 / tipMass, withinPercentage(0.2));
-    assertThatThrownBy(() -> shape.ratioToTip(1.1)).hasMessageContaining("fromBaseM is 1.1");
+    reduced.solve(ReducedChain.of(bar, 0, 0.8), new double[0]);
+    double ratio = reduced.placeShape(0) / reduced.tipShape(0);
+    assertThat(TunedDamper.effectiveMassRatio(0.02, ratio, tipMass))
+        .isCloseTo(0.02 * 0.7248 * 0.7248 / tipMass, withinPercentage(0.2))
+        .isCloseTo(0.02 * Math.pow(reduced.placeShape(0), 2), withinPercentage(0.1));
   }
 
   @Test
