@@ -92,8 +92,8 @@ class StackDynamicsTest {
     JobContext context = context(Intents.demo("01-impeller-hub-side-milling"));
     HolderBody holder = Bench.holder("HSK-A63", "shrink-fit", 12, 100, true);
     StackDynamics dynamics = dynamics(context, holder, 40e-3);
-    StackDraw soft = new StackDraw(-1.645, -1.645, 0, -1.645, -1.645, 0, 0, 0);
-    StackDraw stiff = new StackDraw(1.645, 1.645, 0, 1.645, 1.645, 0, 0, 0);
+    StackDraw soft = new StackDraw(-1.645, -1.645, 0, -1.645, -1.645, 0, 0, 0, 0);
+    StackDraw stiff = new StackDraw(1.645, 1.645, 0, 1.645, 1.645, 0, 0, 0, 0);
     double first = dynamics.modal(StackDraw.MEDIAN).modes().get(0).angularFrequencyRadPerS();
     assertThat(dynamics.modal(soft).modes().get(0).angularFrequencyRadPerS()).isLessThan(first);
     assertThat(dynamics.modal(stiff).modes().get(0).angularFrequencyRadPerS()).isGreaterThan(first);
@@ -260,8 +260,8 @@ class StackDynamicsTest {
                   Math.max(damping.spindle(), damping.tool()) + 1e-12);
         }
       }
-      StackDraw soft = new StackDraw(-1.645, -1.645, 0, 0, 0, 0, 0, 0);
-      StackDraw stiff = new StackDraw(1.645, 1.645, 0, 0, 0, 0, 0, 0);
+      StackDraw soft = new StackDraw(-1.645, -1.645, 0, 0, 0, 0, 0, 0, 0);
+      StackDraw stiff = new StackDraw(1.645, 1.645, 0, 0, 0, 0, 0, 0, 0);
       assertThat(dynamics.modal(soft).modes().get(0).dampingRatio())
           .as("a soft spindle joint holds more of the energy of %s", held.holder().ref())
           .isGreaterThan(dynamics.modal(stiff).modes().get(0).dampingRatio());
