@@ -5,11 +5,8 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Joint;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
-import org.gaugeline.mechanics.beam.BendingMode;
-import org.gaugeline.mechanics.beam.BendingModes;
 import org.gaugeline.mechanics.beam.ElasticJoint;
-import org.gaugeline.mechanics.beam.FirstShape;
-import org.gaugeline.mechanics.damper.TunedDamper;
+import org.gaugeline.mechanics.damper.HostMode;
 import org.gaugeline.mechanics.receptance.LossFactors;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.ReceptanceGrid;
@@ -136,16 +133,8 @@ final class StackDynamics {
    * follows from the shape of that mode.
    */
   TunedMass tuned(Damper damper) {
-    BendingModes solver = new BendingModes();
-    BeamChain whole = chain(StackDraw.MEDIAN);
-    solver.solve(whole, 1);
-    BendingMode first = solver.toList().get(0);
-    double shape = FirstShape.of(whole).ratioToTip(damper.atM());
-    double ratio =
-        Math.min(1, TunedDamper.effectiveMassRatio(damper.massKg(), shape, first.tipModalMassKg()));
     TunedMass usual =
-        TunedDamper.chatter(ratio)
-            .toTunedMass(first.angularFrequencyRadPerS(), damper.massKg() / ratio);
+        HostMode.of(chain(StackDraw.MEDIAN), damper.atM(), damper.massKg()).chatterTuned();
     double told = 2 * Math.PI * damper.frequencyHz();
     return new TunedMass(
         damper.massKg(),
