@@ -52,7 +52,13 @@ public record DamperTunings(
       double frequencyHz,
       double dampingRatio,
       double guaranteedM,
-      double depthM) {}
+      double depthM) {
+
+    /** The same under another word. */
+    private Tuned as(DamperTuning other) {
+      return new Tuned(other, frequencyHz, dampingRatio, guaranteedM, depthM);
+    }
+  }
 
   /** The tunings for a cut; null where the stack has no tuned mass, or its tip was measured. */
   static @Nullable DamperTunings of(
@@ -66,10 +72,13 @@ public record DamperTunings(
     TunedMass used = dynamics.tuned(damper);
     double speed = context.job.operation().spindleSpeedRadPerS();
     double off = context.practice("damperFrequencyError");
+    Tuned asUsed = solve(DamperTuning.AS_USED, used, dynamics, cut, speed);
     List<Tuned> tunings =
         List.of(
-            solve(DamperTuning.AS_USED, used, dynamics, cut, speed),
-            solve(DamperTuning.CHATTER_TUNED, host.chatterTuned(), dynamics, cut, speed),
+            asUsed,
+            host.chatterTuned().equals(used)
+                ? asUsed.as(DamperTuning.CHATTER_TUNED)
+                : solve(DamperTuning.CHATTER_TUNED, host.chatterTuned(), dynamics, cut, speed),
             solve(DamperTuning.CLASSICAL, host.classicallyTuned(), dynamics, cut, speed),
             solve(DamperTuning.DETUNED_LOW, detuned(used, 1 - off), dynamics, cut, speed),
             solve(DamperTuning.DETUNED_HIGH, detuned(used, 1 + off), dynamics, cut, speed),
