@@ -7,8 +7,8 @@ import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.chatter.MillingProcess;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.damper.DampedResponse;
-import org.gaugeline.mechanics.damper.HostMode;
 import org.gaugeline.mechanics.damper.TunedDamper;
+import org.gaugeline.mechanics.damper.TuningHost;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.TipModel;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +54,7 @@ record BarDepth(
     if (mass == null) {
       return TipModel.symmetric(host);
     }
-    HostMode mode = HostMode.of(chain, mass.atShare() * overhangM, massKg(mass, overhangM));
+    TuningHost mode = TuningHost.of(chain, mass.atShare() * overhangM, massKg(mass, overhangM));
     return TipModel.symmetric(
         DampedResponse.onFirstMode(host, TunedDamper.chatter(mode.massRatio())));
   }

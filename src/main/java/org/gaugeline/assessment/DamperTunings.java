@@ -4,7 +4,7 @@ import java.util.List;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
-import org.gaugeline.mechanics.damper.HostMode;
+import org.gaugeline.mechanics.damper.TuningHost;
 import org.gaugeline.mechanics.receptance.TipModel;
 import org.gaugeline.mechanics.receptance.TunedMass;
 import org.jspecify.annotations.Nullable;
@@ -68,7 +68,8 @@ public record DamperTunings(
       return null;
     }
     StackDynamics dynamics = new StackDynamics(context, body, assembly.stickOutM());
-    HostMode host = HostMode.of(dynamics.chain(StackDraw.MEDIAN), damper.atM(), damper.massKg());
+    TuningHost host =
+        TuningHost.of(dynamics.chain(StackDraw.MEDIAN), damper.atM(), damper.massKg());
     TunedMass used = dynamics.tuned(damper);
     double speed = context.job.operation().spindleSpeedRadPerS();
     double off = context.practice("damperFrequencyError");

@@ -6,7 +6,7 @@ import org.gaugeline.assembly.Joint;
 import org.gaugeline.assembly.Seam;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.ElasticJoint;
-import org.gaugeline.mechanics.damper.HostMode;
+import org.gaugeline.mechanics.damper.TuningHost;
 import org.gaugeline.mechanics.receptance.LossFactors;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.ReceptanceGrid;
@@ -134,7 +134,7 @@ final class StackDynamics {
    */
   TunedMass tuned(Damper damper) {
     TunedMass usual =
-        HostMode.of(chain(StackDraw.MEDIAN), damper.atM(), damper.massKg()).chatterTuned();
+        TuningHost.of(chain(StackDraw.MEDIAN), damper.atM(), damper.massKg()).chatterTuned();
     double told = 2 * Math.PI * damper.frequencyHz();
     return new TunedMass(
         damper.massKg(),

@@ -14,7 +14,7 @@ import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.chatter.MillingProcess;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
-import org.gaugeline.mechanics.damper.HostMode;
+import org.gaugeline.mechanics.damper.TuningHost;
 import org.gaugeline.mechanics.receptance.LossFactors;
 import org.gaugeline.mechanics.receptance.ReceptanceGrid;
 import org.gaugeline.mechanics.receptance.TipModel;
@@ -149,8 +149,9 @@ class BarDepthTest {
   /** The mass hung on the bar at its place, no modes, hysteretic damping. */
   private static double coupledM(BarDepth bar, double overhangM) {
     PlainBar.Room room = Objects.requireNonNull(bar.room());
-    HostMode mode =
-        HostMode.of(bar.chain(overhangM), room.atShare() * overhangM, bar.massKg(room, overhangM));
+    TuningHost mode =
+        TuningHost.of(
+            bar.chain(overhangM), room.atShare() * overhangM, bar.massKg(room, overhangM));
     LossFactors loss = LossFactors.uniform(2 * ZETA);
     double half = room.lengthShare() / 2;
     double bore = room.diameterShare() * D;

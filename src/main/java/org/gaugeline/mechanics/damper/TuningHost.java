@@ -15,11 +15,11 @@ import org.gaugeline.mechanics.receptance.TunedMass;
  * @param massRatio µ = m_d(φ(z_d)/φ_tip)²/m_tip by the shape of that mode, above 0 to 1
  * @param massKg m_d, kg, greater than 0
  */
-public record HostMode(double angularFrequencyRadPerS, double massRatio, double massKg) {
+public record TuningHost(double angularFrequencyRadPerS, double massRatio, double massKg) {
   /** A mass nearer to the wall moves nothing, and has no tuning. */
   private static final double LEAST_RATIO = 1e-9;
 
-  public HostMode {
+  public TuningHost {
     Require.positive("angularFrequencyRadPerS", angularFrequencyRadPerS);
     Require.positive("massRatio", massRatio);
     Require.within("massRatio", massRatio, 0, 1);
@@ -36,13 +36,13 @@ public record HostMode(double angularFrequencyRadPerS, double massRatio, double 
    * @return the mode
    * @throws IllegalArgumentException if the place is outside the chain or the chain has no mass
    */
-  public static HostMode of(BeamChain chain, double atM, double massKg) {
+  public static TuningHost of(BeamChain chain, double atM, double massKg) {
     BendingModes solver = new BendingModes();
     solver.solve(chain, 1);
     BendingMode first = solver.toList().get(0);
     double shape = FirstShape.of(chain).ratioToTip(atM);
     double ratio = TunedDamper.effectiveMassRatio(massKg, shape, first.tipModalMassKg());
-    return new HostMode(
+    return new TuningHost(
         first.angularFrequencyRadPerS(), Math.min(1, Math.max(LEAST_RATIO, ratio)), massKg);
   }
 
