@@ -24,15 +24,17 @@ public final class ChartSolver {
   private static final double HIGH = 0.95;
 
   private final JobContext context;
+  private final Appraisal appraisal;
   private final StableDepth stable;
   private final double fastestRadPerS;
   private final ChatterCut cut;
   private final StabilityLobes lobes;
 
-  private ChartSolver(JobContext context, StableDepth stable, double fastestRadPerS) {
+  private ChartSolver(JobContext context, Appraisal appraisal, StableDepth stable) {
     this.context = context;
+    this.appraisal = appraisal;
     this.stable = stable;
-    this.fastestRadPerS = fastestRadPerS;
+    this.fastestRadPerS = context.fastestRadPerS(appraisal);
     this.cut = stable.cut;
     this.lobes = stable.lobes;
   }
@@ -41,9 +43,7 @@ public final class ChartSolver {
   public static @Nullable StabilityChart solve(
       JobContext context, Appraisal appraisal, ChartAsked asked) {
     StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
-    return stable == null
-        ? null
-        : new ChartSolver(context, stable, context.fastestRadPerS(appraisal)).chart(asked);
+    return stable == null ? null : new ChartSolver(context, appraisal, stable).chart(asked);
   }
 
   private StabilityChart chart(ChartAsked asked) {
@@ -85,6 +85,8 @@ public final class ChartSolver {
         TipDynamics.modes(stable.tip),
         band(from, to),
         asAsked,
+        DamperTunings.of(context, cut, appraisal.body(), appraisal.assembly()),
+        Overhangs.of(context, cut, appraisal.body(), appraisal.assembly()),
         cautions(wanted, modal, asAsked));
   }
 

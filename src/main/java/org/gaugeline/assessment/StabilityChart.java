@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Depth limits of one cut with one assembly over the spindle speed, in SI.
@@ -20,6 +21,8 @@ import java.util.List;
  * @param modes modes of the tip that were used; none for a sampled response
  * @param band spread of the boundary
  * @param cut the asked cut
+ * @param damper what the tuned mass is worth; null without one, and where the tip was measured
+ * @param overhangs how far out plain bars may stand for the asked cut
  * @param cautions what a person must know before trusting it
  */
 public record StabilityChart(
@@ -38,6 +41,8 @@ public record StabilityChart(
     List<Mode> modes,
     Band band,
     Cut cut,
+    @Nullable DamperTunings damper,
+    Overhangs overhangs,
     List<Caution> cautions) {
 
   /**

@@ -10,7 +10,7 @@ import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.ReducedChain;
 import org.gaugeline.mechanics.beam.ReducedModes;
-import org.gaugeline.mechanics.damper.TunedDamper;
+import org.gaugeline.mechanics.damper.TuningHost;
 import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.TipMode;
@@ -210,16 +210,17 @@ final class StackDynamics {
    * follows from the shape of that mode.
    */
   TunedMass tuned(Damper damper) {
-    solve(StackDraw.MEDIAN);
-    double natural = modes.angularFrequencyRadPerS(0);
-    double shape = modes.placeShape(0);
-    // m_d(φ_p/φ_t)² over the modal mass 1/φ_t² of the tip
-    double ratio = Math.min(1, damper.massKg() * shape * shape);
-    TunedMass usual = TunedDamper.chatter(ratio).toTunedMass(natural, damper.massKg() / ratio);
+    TunedMass usual = tuningHost(damper).chatterTuned();
     double told = 2 * Math.PI * damper.frequencyHz();
     return new TunedMass(
         damper.massKg(),
         Double.isNaN(told) ? usual.angularFrequencyRadPerS() : told,
         Double.isNaN(damper.dampingRatio()) ? usual.dampingRatio() : damper.dampingRatio());
+  }
+
+  /** The lowest mode as a mass meets it, at the median of the joints. */
+  TuningHost tuningHost(Damper damper) {
+    solve(StackDraw.MEDIAN);
+    return TuningHost.of(modes, damper.massKg());
   }
 }

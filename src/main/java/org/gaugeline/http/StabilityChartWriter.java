@@ -54,6 +54,7 @@ final class StabilityChartWriter {
     json.whole("draws", chart.band().draws());
     json.endObject();
     cut(json, chart.cut());
+    BarsWriter.write(json, chart);
     reasons.cautions(json, chart.cautions(), job);
     json.name("resolved");
     ResolvedWriter.write(json, job, asked);
@@ -126,7 +127,7 @@ final class StabilityChartWriter {
   }
 
   /** Rounded down, so that it holds when asked again. */
-  private static void depth(JsonBytes json, String name, double depthM) {
+  static void depth(JsonBytes json, String name, double depthM) {
     if (Double.isInfinite(depthM)) {
       json.object(name);
       json.flag("unbounded", true);

@@ -270,6 +270,64 @@ class StabilityChartContractTest {
     }
   }
 
+  /** What was told of a tuned mass is used and named as such; the rest is tuned. */
+  @Test
+  void aDampedStackTellsWhatItsMassIsWorth() {
+    ObjectNode body = DEMOS.get(3).deepCopy();
+    JsonNode tuned = json(body).path("damper");
+    assertThat(tuned.path("frequencyOrigin").asText()).isEqualTo("tuned");
+    assertThat(tuned.path("tunings").findValuesAsText("tuning"))
+        .containsExactly(
+            "as-used", "chatter-tuned", "classical", "detuned-low", "detuned-high", "without");
+    double asUsed = guaranteed(tuned, 0);
+    assertThat(asUsed).isGreaterThan(guaranteed(tuned, 5));
+    assertThat(tuned.path("detuningLoss").asDouble())
+        .isEqualTo(1 - Math.min(guaranteed(tuned, 3), guaranteed(tuned, 4)) / asUsed, within(1e-4));
+    ((ObjectNode) body.at("/assembly/components/0")).putObject("damper").put("frequencyHz", 250);
+    JsonNode answer = json(body);
+    JsonNode told = answer.path("damper");
+    assertThat(told.path("frequencyOrigin").asText()).isEqualTo("given");
+    assertThat(told.path("dampingRatioOrigin").asText()).isEqualTo("tuned");
+    assertThat(told.path("frequencyHz").asDouble()).isEqualTo(250);
+    assertThat(told.at("/tunings/3/frequencyHz").asDouble()).isEqualTo(237.5);
+    assertThat(guaranteed(told, 1))
+        .as("against chatter as before, the mass as its room holds")
+        .isEqualTo(guaranteed(tuned, 1), within(1e-3));
+    assertThat(guaranteed(told, 0))
+        .as("the chart's own floor")
+        .isEqualTo(answer.path("guaranteedAxialDepthMm").asDouble(), within(1e-3));
+  }
+
+  private static double guaranteed(JsonNode damper, int tuning) {
+    return damper.at("/tunings/" + tuning + "/guaranteedAxialDepthMm").asDouble();
+  }
+
+  /** A cut as deep as the steel bar bears at the stack's overhang ends just there. */
+  @Test
+  void aBarAskedForWhatItBearsEndsWhereTheStackEnds() {
+    ObjectNode body = DEMOS.get(1).deepCopy();
+    JsonNode steel = json(body).at("/overhangs/bars/0");
+    ((ObjectNode) body.path("operation")).set("axialDepthMm", steel.path("guaranteedAxialDepthMm"));
+    JsonNode overhangs = json(body).path("overhangs");
+    JsonNode asked = overhangs.at("/bars/0");
+    assertThat(asked.path("bar").asText()).isEqualTo("steel");
+    assertThat(asked.path("margin").asDouble()).isEqualTo(1, within(1e-5));
+    assertThat(asked.path("losesAtOverhangMm").asDouble())
+        .isEqualTo(overhangs.path("overhangMm").asDouble(), within(0.01))
+        .isGreaterThan(steel.path("losesAtOverhangMm").asDouble());
+  }
+
+  @Test
+  void barsArePredictedAlsoWhereTheTipWasMeasuredAndTheMassIsNotToldThen() {
+    JsonNode measured = json(DEMOS.get(0));
+    assertThat(measured.has("damper")).isFalse();
+    assertThat(measured.at("/overhangs/origin").asText()).isEqualTo("predicted");
+    assertThat(measured.at("/overhangs/bars").findValuesAsText("bar"))
+        .containsExactly("steel", "heavy-metal", "carbide", "damped-steel");
+    assertThat(measured.at("/overhangs/bars/0/loses").asText()).isEqualTo("before-range");
+    assertThat(measured.at("/overhangs/bars/0").has("losesAtOverhangMm")).isFalse();
+  }
+
   private static JsonNode recommended(JsonNode intent) {
     Response response =
         given().contentType("application/json").body(intent.toString()).post("/v1/recommendations");
