@@ -87,7 +87,7 @@ final class Explanation {
 
   private RankedAssembly assembly(String id, Weighed weighed) {
     Limits solved = limits.solve(weighed.appraisal());
-    List<Part> parts = Components.of(context, weighed.appraisal());
+    List<Part> parts = Components.of(context, weighed.appraisal(), List.of());
     return new RankedAssembly(
         id,
         ranking.rank(weighed),

@@ -35,7 +35,7 @@ final class LineJudge {
   private final RequestBody<WireAssessment> bodies;
   private final Assessor assessor;
   private final SymbolLines symbols;
-  private final ReferenceData data;
+  private final ComponentRefs refs;
   private final Schema lines;
   private final Schema machines;
 
@@ -45,7 +45,7 @@ final class LineJudge {
     this.bodies = RequestBody.ofAssessments(document, new CatalogueFaults(data, holders));
     this.assessor = assessor;
     this.symbols = new SymbolLines(symbols);
-    this.data = data;
+    this.refs = new ComponentRefs(data, holders);
     this.lines = document.schema("ListLine");
     this.machines = document.schema("ListMachine");
   }
@@ -107,7 +107,7 @@ final class LineJudge {
     return given.components().stream()
         .map(GivenAssembly.Component::ref)
         .filter(Objects::nonNull)
-        .filter(ref -> !data.colletSizes().containsKey(ref))
+        .filter(refs::isCounted)
         .toList();
   }
 
