@@ -94,7 +94,7 @@ public final class Assessor {
     Assembly assembly =
         stickOut == null
             ? appraiser.appraise(body).assembly()
-            : Appraiser.standing(context, built.body(), stickOut);
+            : Appraiser.standing(context, body, stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
     return new Weighing(context, built, appraisal);
   }
