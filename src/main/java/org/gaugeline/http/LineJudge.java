@@ -9,9 +9,11 @@ import java.util.Objects;
 import org.gaugeline.advice.Assessor;
 import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.job.StabilityUse;
 import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.toollist.JudgedLine;
@@ -99,8 +101,15 @@ final class LineJudge {
         judged.verdict(),
         judged.findings(),
         Assessor.limits(judged),
+        stableSpeeds(judged),
         bodyRefs(given),
         pockets);
+  }
+
+  /** A line tells them only where it asks for them: a list shall not wait for what nobody reads. */
+  private static List<StabilityChart.Point> stableSpeeds(Assessor.Judged judged) {
+    boolean asked = judged.context().job().preferences().stability() == StabilityUse.JUDGED;
+    return asked ? judged.context().stableSpeeds(judged.appraisal()) : List.of();
   }
 
   private List<String> bodyRefs(GivenAssembly given) {

@@ -2,6 +2,7 @@ package org.gaugeline.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.assembly.HolderBody;
@@ -133,7 +134,7 @@ class GivenAccessoriesTest {
   }
 
   private static Map<String, Object> counted(Map<String, Object> entry) {
-    Map<String, Object> counted = new java.util.HashMap<>(entry);
+    Map<String, Object> counted = new HashMap<>(entry);
     counted.put("count", 1);
     return counted;
   }

@@ -24,6 +24,7 @@ import org.gaugeline.assessment.Geometry;
 import org.gaugeline.assessment.Predicted;
 import org.gaugeline.tables.SymbolTables;
 import org.gaugeline.wording.TemplateWords;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -133,6 +134,53 @@ class PastedAssembliesTest {
     assertThat(wrong).as(asked.getKey()).isEmpty();
   }
 
+  /**
+   * A line may name what the list's stock describes; knobs and names of one's own are not what a
+   * count of holders is about.
+   */
+  @Test
+  void aLineNamesWhatTheListDescribes() {
+    ObjectNode body =
+        (ObjectNode)
+            ContractSchemas.parse(Intents.demo("14-own-cutting-constants-and-stock").toString());
+    JsonNode advice = answer(ADVICE.answer(bytes(body)));
+    ObjectNode list = JsonNodeFactory.instance.objectNode();
+    ObjectNode shared = list.putObject("list");
+    shared.set("shop", body.remove("shop"));
+    ((ArrayNode) shared.at("/shop/stock"))
+        .addObject()
+        .put("ref", Bench.holder("BT40", "shrink-fit", 16, 75, false).ref())
+        .put("count", 1);
+    ArrayNode lines = list.putArray("lines");
+    List<JsonNode> own = new ArrayList<>();
+    for (JsonNode assembly : advice.path("assemblies")) {
+      if (assembly.path("components").findValuesAsText("ref").toString().contains("own-")) {
+        own.add(assembly);
+        lines.add(pasted(body, assembly, List.of("ref")));
+      }
+    }
+    assertThat(own).isNotEmpty();
+    JsonNode report = report(list);
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      JsonNode line = report.path("lines").get(i);
+      differences("limits", own.get(i).path("limits"), line.path("limits"), wrong);
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(report.path("listFindings")).isEmpty();
+  }
+
+  /** The same that an assessment tells, where they are asked for. */
+  @Test
+  void aLineTellsStableSpeedsWhereAsked() {
+    JsonNode demo = IntentBodyTest.demoBodies("assessments").get(1);
+    assertThat(line(demo).has("stableSpeeds")).isFalse();
+    ObjectNode asking = demo.deepCopy();
+    asking.putObject("preferences").put("stability", true);
+    JsonNode speeds = line(asking).path("stableSpeeds");
+    assertThat(speeds).isNotEmpty().isEqualTo(assessed(asking).path("stableSpeeds"));
+  }
+
   /** Without the search for what would make it fit, which a losing assembly would start. */
   private static void judged(JsonNode told, JsonNode pasted, List<String> found) {
     Assessor.Judged judged = ASSESSMENTS.ask(bytes(pasted)).judged();
@@ -215,10 +263,13 @@ class PastedAssembliesTest {
   private static JsonNode line(JsonNode body) {
     ObjectNode list = JsonNodeFactory.instance.objectNode();
     list.putArray("lines").add(body);
+    return report(list).at("/lines/0");
+  }
+
+  private static JsonNode report(JsonNode list) {
     ListHeads.Parameters none = new ListHeads.Parameters(null, null);
     try {
-      byte[] answer = LISTS.answer(LISTS.openJson(bytes(list), none), ToolListFormat.JSON, 1);
-      return answer(answer).at("/lines/0");
+      return answer(LISTS.answer(LISTS.openJson(bytes(list), none), ToolListFormat.JSON, 20));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
