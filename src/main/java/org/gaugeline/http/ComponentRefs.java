@@ -9,6 +9,7 @@ import org.gaugeline.assembly.Role;
 import org.gaugeline.assembly.StandardPart;
 import org.gaugeline.assembly.StandardParts;
 import org.gaugeline.assembly.StockRefs;
+import org.gaugeline.reference.NearNames;
 import org.gaugeline.reference.ReferenceData;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +25,7 @@ final class ComponentRefs {
   private final StockRefs stacks;
   private final Set<String> collets;
   private final StandardParts standardParts;
-  private final List<String> names;
+  private final NearNames names;
 
   ComponentRefs(ReferenceData data, HolderCatalogue catalogue) {
     this.bodies = ComponentEntry.all(catalogue);
@@ -34,7 +35,7 @@ final class ComponentRefs {
     List<String> all = new ArrayList<>(bodies.keySet());
     all.addAll(collets);
     all.addAll(standardParts.refs());
-    this.names = List.copyOf(all);
+    this.names = new NearNames(all);
   }
 
   boolean knows(String ref) {
@@ -70,6 +71,6 @@ final class ComponentRefs {
   }
 
   List<String> nearest(String ref) {
-    return Nearest.of(ref, names);
+    return names.nearest(ref, Nearest.MOST);
   }
 }
