@@ -11,6 +11,7 @@ import org.gaugeline.assembly.GivenStack;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.Part;
+import org.gaugeline.assembly.StandardPart;
 import org.gaugeline.assessment.Appraisal;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.Body;
@@ -115,7 +116,7 @@ public final class Assessor {
     Assembly assembly =
         stickOut == null
             ? appraiser.appraise(body).assembly()
-            : Appraiser.standing(context, built.body(), stickOut);
+            : Appraiser.standing(context, body, stickOut);
     Appraisal appraisal = appraiser.appraise(body, assembly.with(given.measured()));
     return new Weighing(context, built, appraisal);
   }
@@ -156,16 +157,19 @@ public final class Assessor {
         verdict,
         judged.findings(),
         judged.inspection().assumptions(),
-        told(context, judged.appraisal()),
+        told(context, judged),
         verdict == Verdict.UNFIT ? would.changes() : List.of(),
         verdict == Verdict.UNFIT ? would.hopeless() : List.of());
   }
 
-  private static RankedAssembly told(JobContext context, Appraisal appraisal) {
+  private static RankedAssembly told(JobContext context, Judged judged) {
+    Appraisal appraisal = judged.appraisal();
+    List<StandardPart> chosen =
+        judged.inspection().built().accessories().stream().map(GivenStack.Accessory::part).toList();
     Candidate candidate = Candidate.ofGiven(appraisal.assembly().holder());
     Limits limits = new LimitSolver(context).solve(appraisal);
     Weighed weighed = Weighed.of(context, new Economist(context), candidate, appraisal);
-    List<Part> parts = Components.of(context, appraisal);
+    List<Part> parts = Components.of(context, appraisal, chosen);
     return new RankedAssembly(
         "a1",
         1,

@@ -84,7 +84,7 @@ final class Explanation {
 
   private RankedAssembly assembly(String id, Weighed weighed, boolean shown) {
     Limits solved = limits.solve(weighed.appraisal());
-    List<Part> parts = Components.of(context, weighed.appraisal());
+    List<Part> parts = Components.of(context, weighed.appraisal(), List.of());
     return new RankedAssembly(
         id,
         ranking.rank(weighed),

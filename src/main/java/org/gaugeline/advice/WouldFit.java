@@ -73,14 +73,16 @@ final class WouldFit {
     Job.Tool tool = job.tool();
     Job.Operation cut = job.operation();
     boolean hole = OperationCompletion.isHole(cut.kind());
-    number(
-        new Member(
-            "/assembly/stickOutMm",
-            UnitSuffix.MM,
-            stickOutM,
-            Math.min(stickOutM, tool.fluteLengthM()),
-            Math.max(stickOutM, tool.overallLengthM())),
-        out -> fits(intent, given.standingOut(out)));
+    if (!tool.bored()) { // a cutter on an arbor stands out by its own body
+      number(
+          new Member(
+              "/assembly/stickOutMm",
+              UnitSuffix.MM,
+              stickOutM,
+              Math.min(stickOutM, tool.fluteLengthM()),
+              Math.max(stickOutM, tool.overallLengthM())),
+          out -> fits(intent, given.standingOut(out)));
+    }
     if (!hole) {
       number(
           new Member(

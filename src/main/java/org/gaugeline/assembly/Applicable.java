@@ -52,6 +52,15 @@ final class Applicable {
         of.note(d.interferenceM(), "interferenceUm");
         of.note(d.massKg(), "massKg");
       }
+      case ACCESSORY -> {
+        of.inside(d);
+        of.note(d.boreM(), "boreMm");
+        of.note(d.family(), "family");
+        of.note(d.massKg(), "massKg");
+        of.note(d.runoutTirM(), "runoutUm");
+        of.note(d.maxSpindleSpeedRadPerS(), "maxSpindleSpeedRpm");
+        of.clamping(d);
+      }
       case ADAPTER -> {
         of.note(d.boreM(), "boreMm");
         of.note(d.family(), "family");

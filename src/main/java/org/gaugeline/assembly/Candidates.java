@@ -111,9 +111,10 @@ public final class Candidates {
 
   private void readStock(Job job, Map<String, Integer> owned, List<Candidate> inline) {
     List<IntentFault> faults = new ArrayList<>();
+    Map<String, HolderBody> described = inlineBodies.owned(job, faults);
     for (StockEntry entry : job.shop().stock()) {
       String ref = entry.ref();
-      StockEntry.InlineHolder described = entry.inline();
+      HolderBody own = described.get(entry.pointer());
       if (ref != null) {
         HolderBody stack = ref.indexOf('+') < 0 ? null : composer.named(ref);
         if (stack == null) {
@@ -121,10 +122,8 @@ public final class Candidates {
         } else {
           inline.add(Candidate.single(stack, entry.count()));
         }
-      } else if (described != null) {
-        inlineBodies
-            .body(described, entry.pointer(), job, faults)
-            .ifPresent(body -> inline.add(Candidate.single(body, entry.count())));
+      } else if (own != null) {
+        inline.add(Candidate.single(own, entry.count()));
       }
     }
     if (!faults.isEmpty()) {

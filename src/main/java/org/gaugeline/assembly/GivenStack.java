@@ -1,6 +1,7 @@
 package org.gaugeline.assembly;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.job.Assumption;
@@ -10,7 +11,9 @@ import org.gaugeline.job.Job;
 import org.gaugeline.job.StockEntry.InlineHolder;
 import org.gaugeline.reference.ClampingFamily;
 import org.gaugeline.reference.ColletSize;
+import org.gaugeline.reference.Coolant;
 import org.gaugeline.reference.ReferenceData;
+import org.gaugeline.reference.ShankForm;
 import org.gaugeline.reference.SpindleInterface;
 import org.gaugeline.reference.ToolKind;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +28,7 @@ public final class GivenStack {
   private final Composer composer;
   private final InlineBodies holders;
   private final InlineParts parts;
+  private final StandardParts standardParts;
 
   public GivenStack(ReferenceData data, HolderCatalogue catalogue) {
     this.data = data;
@@ -32,6 +36,7 @@ public final class GivenStack {
     this.composer = new Composer(catalogue);
     this.holders = new InlineBodies(data, catalogue);
     this.parts = new InlineParts(data, catalogue, holders);
+    this.standardParts = new StandardParts(data);
   }
 
   /**
@@ -39,12 +44,14 @@ public final class GivenStack {
    *
    * @param body the whole stack
    * @param placed the components, in the order in which they were given
+   * @param accessories small parts of standards that were given and have their place there
    * @param misplaced what was given and has no place there
    * @param assumptions what was left out of components and how it was filled
    */
   public record Built(
       HolderBody body,
       List<Placed> placed,
+      List<Accessory> accessories,
       List<Misplaced> misplaced,
       List<Assumption> assumptions) {
 
@@ -64,12 +71,13 @@ public final class GivenStack {
     HOLDER,
     EXTENSION,
     SLEEVE,
-    COLLET;
+    COLLET,
+    ACCESSORY;
 
     boolean grips() {
       return switch (this) {
         case HOLDER, EXTENSION, SLEEVE -> true;
-        case ADAPTER, COLLET -> false;
+        case ADAPTER, COLLET, ACCESSORY -> false;
       };
     }
   }
@@ -91,6 +99,22 @@ public final class GivenStack {
       boolean throughCoolant,
       @Nullable HolderBody body,
       InlineHolder details) {}
+
+  /**
+   * A small part of a standard in its place.
+   *
+   * @param pointer where in the request it stands
+   * @param part what was given
+   * @param usual what goes there
+   * @param throughCoolant whether coolant passes
+   */
+  public record Accessory(
+      String pointer, StandardPart part, StandardPart usual, boolean throughCoolant) {
+    /** Whether it goes in. */
+    public boolean fits() {
+      return part.fitsLike(usual);
+    }
+  }
 
   /**
    * Something that was given and does not apply.
@@ -118,6 +142,8 @@ public final class GivenStack {
     private final Estimates estimates = new Estimates();
     private final List<Placed> placed = new ArrayList<>();
     private final List<Adapter> adapters = new ArrayList<>();
+    private final List<GivenAssembly.Component> small = new ArrayList<>();
+    private @Nullable Map<String, HolderBody> owned;
     private @Nullable HolderBody body;
 
     Building(Job job, List<GivenAssembly.Component> components) {
@@ -139,14 +165,69 @@ public final class GivenStack {
       for (int i = adapters.size() - 1; i >= 0; i--) {
         built = Composer.adapt(adapters.get(i), built);
       }
-      return new Built(built, List.copyOf(placed), estimates.misplaced(), estimates.assumptions());
+      List<Accessory> accessories = accessories(built);
+      return new Built(
+          passing(built, accessories),
+          List.copyOf(placed),
+          accessories,
+          estimates.misplaced(),
+          estimates.assumptions());
+    }
+
+    /** What of the small parts has its place in what was built. */
+    private List<Accessory> accessories(HolderBody built) {
+      List<Accessory> accessories = new ArrayList<>();
+      for (GivenAssembly.Component component : small) {
+        String ref = component.ref();
+        StandardPart named = ref == null ? null : standardParts.named(ref);
+        boolean through = !Boolean.FALSE.equals(component.details().throughCoolant());
+        Role role = named == null ? component.role() : named.role();
+        StandardPart usual = usual(role, built.spindleInterface(), through);
+        if (usual == null) {
+          estimates.misplaced("component-not-used", component.pointer());
+          continue;
+        }
+        Applicable.check(component, Kind.ACCESSORY, built, estimates);
+        StandardPart part = named == null ? usual : named;
+        boolean passes =
+            OwnDetails.orElse(component.details().throughCoolant(), part.throughCoolant());
+        accessories.add(new Accessory(component.pointer(), part, usual, passes));
+      }
+      return List.copyOf(accessories);
+    }
+
+    private @Nullable StandardPart usual(
+        @Nullable Role role, SpindleInterface end, boolean through) {
+      Job.Tool tool = job.tool();
+      if (role == Role.FORM_LOCK) {
+        return tool.shankForm() == ShankForm.FORM_LOCKED
+            ? StandardPart.behind(role, tool.shankDiameterM())
+            : null;
+      }
+      if (role == Role.BACK_STOP_SCREW) {
+        return tool.bored() ? null : StandardPart.behind(role, tool.shankDiameterM());
+      }
+      return role == null ? null : StandardPart.atEnd(role, end, through);
+    }
+
+    /** What stops the coolant before the body stops it for the whole. */
+    private HolderBody passing(HolderBody built, List<Accessory> accessories) {
+      boolean asked = job.operation().coolant() == Coolant.THROUGH_TOOL;
+      boolean stopped = accessories.stream().anyMatch(one -> !one.throughCoolant());
+      return asked && stopped && built.throughCoolant()
+          ? built.knowing(Ratings.NONE, Known.NOTHING, false, built.price())
+          : built;
     }
 
     private void add(GivenAssembly.Component component, int index) {
       Kind kind = kind(component);
       if (kind == null) {
         String ref = String.valueOf(component.ref());
-        fault(component.pointer() + "/ref", "unknown-holder", Map.of("actual", ref));
+        fault(component.pointer() + "/ref", "unknown-holder", unknown(ref));
+        return;
+      }
+      if (kind == Kind.ACCESSORY) {
+        small.add(component);
         return;
       }
       boolean first = body == null;
@@ -163,6 +244,29 @@ public final class GivenStack {
 
     private void fault(String pointer, String code, Map<String, Object> parameters) {
       faults.add(new IntentFault(pointer, code, parameters));
+    }
+
+    private Map<String, Object> unknown(String ref) {
+      String owns = String.join(", ", owned().keySet());
+      return owns.isEmpty() ? Map.of("actual", ref) : Map.of("actual", ref, "inStock", owns);
+    }
+
+    /** The body of a catalogue id, or of what the shop owns in the caller's own words. */
+    private @Nullable HolderBody named(String ref) {
+      HolderBody of = composer.named(ref);
+      return of == null && ref.startsWith(InlineBodies.OWN) ? owned().get(ref) : of;
+    }
+
+    private Map<String, HolderBody> owned() {
+      Map<String, HolderBody> known = owned;
+      if (known == null) {
+        known = new LinkedHashMap<>();
+        for (HolderBody one : holders.owned(job, faults).values()) {
+          known.put(one.ref(), one);
+        }
+        owned = known;
+      }
+      return known;
     }
 
     /** What it is: by its reference, else by its role, else by its place; null where unknown. */
@@ -184,8 +288,8 @@ public final class GivenStack {
         case HOLDER, ARBOR -> Kind.HOLDER;
         case EXTENSION -> Kind.EXTENSION;
         case SLEEVE -> Kind.SLEEVE;
-        case COLLET, COOLANT_COLLET, FORM_LOCK, BACK_STOP_SCREW, RETENTION_KNOB, COOLANT_TUBE ->
-            Kind.COLLET;
+        case COLLET, COOLANT_COLLET -> Kind.COLLET;
+        case FORM_LOCK, BACK_STOP_SCREW, RETENTION_KNOB, COOLANT_TUBE -> Kind.ACCESSORY;
       };
     }
 
@@ -203,7 +307,10 @@ public final class GivenStack {
       if (data.colletSizes().containsKey(ref)) {
         return Kind.COLLET;
       }
-      return composer.named(ref) == null ? null : Kind.HOLDER;
+      if (named(ref) != null) {
+        return Kind.HOLDER;
+      }
+      return standardParts.named(ref) == null ? null : Kind.ACCESSORY;
     }
 
     private void place(GivenAssembly.Component component, Kind kind, int index) {
@@ -224,12 +331,16 @@ public final class GivenStack {
           }
         }
         case COLLET -> {
-          if (before == null || before.colletSize() == null) {
+          boolean usual = before != null && isUsual(component, before);
+          if (before == null || (before.colletSize() == null && !usual)) {
             estimates.misplaced("component-not-used", component.pointer());
             return;
           }
-          body = parts.collet(component, before, job, estimates);
+          if (!usual) {
+            body = parts.collet(component, before, job, estimates);
+          }
         }
+        case ACCESSORY -> throw new IllegalStateException("no part of the stack");
       }
       HolderBody after = kind == Kind.ADAPTER ? null : body;
       placed.add(
@@ -240,6 +351,23 @@ public final class GivenStack {
               passes(component, after),
               after,
               component.details()));
+    }
+
+    /** Whether a collet is just the one that is taken anyway, here or behind an extension. */
+    private static boolean isUsual(GivenAssembly.Component component, HolderBody body) {
+      if (!component.details().saysNothing()) {
+        return false;
+      }
+      String ref = component.ref();
+      ColletSize size = body.colletSize();
+      boolean here = size != null && size.id().equals(ref);
+      return here || body.seams().stream().anyMatch(seam -> isOfHost(seam, ref));
+    }
+
+    private static boolean isOfHost(Seam seam, @Nullable String ref) {
+      return seam instanceof Seam.Clamped clamped
+          && clamped.host().colletSize() != null
+          && clamped.host().colletSize().id().equals(ref);
     }
 
     /**
@@ -273,17 +401,21 @@ public final class GivenStack {
 
     /** Spindle end of the component behind one, as far as it is said; empty if not. */
     private String next(int index) {
-      if (index + 1 >= components.size()) {
+      int behind = index + 1;
+      while (behind < components.size() && kind(components.get(behind)) == Kind.ACCESSORY) {
+        behind++;
+      }
+      if (behind >= components.size()) {
         return "";
       }
-      GivenAssembly.Component next = components.get(index + 1);
+      GivenAssembly.Component next = components.get(behind);
       String ref = next.ref();
       String said = next.details().interfaceId();
       if (ref == null) {
         return said == null ? "" : said;
       }
       Adapter adapter = catalogue.attachments().adapter(ref);
-      HolderBody holder = composer.named(ref);
+      HolderBody holder = named(ref);
       return adapter != null
           ? adapter.spindleInterface().id()
           : holder == null ? "" : holder.spindleInterface().id();
@@ -302,7 +434,7 @@ public final class GivenStack {
 
     private @Nullable HolderBody holder(GivenAssembly.Component component, int index) {
       String ref = component.ref();
-      HolderBody named = ref == null ? null : composer.named(ref);
+      HolderBody named = ref == null ? null : named(ref);
       if (named != null) {
         return better(component, named);
       }

@@ -91,6 +91,30 @@ public record HolderBody(
         Known.NOTHING);
   }
 
+  /** The same under another name. */
+  HolderBody named(String otherRef) {
+    return new HolderBody(
+        otherRef,
+        origin,
+        family,
+        spindleInterface,
+        faceContact,
+        boreM,
+        colletSize,
+        projectionM,
+        sections,
+        minInsertionM,
+        maxInsertionM,
+        ratings,
+        price,
+        throughCoolant,
+        sourceKey,
+        parts,
+        seams,
+        damper,
+        known);
+  }
+
   /** The same with what is known better of what holds the tool in it. */
   HolderBody knowing(Ratings better, Known more, boolean coolantPasses, double otherPrice) {
     return new HolderBody(

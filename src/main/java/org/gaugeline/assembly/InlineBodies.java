@@ -2,6 +2,8 @@ package org.gaugeline.assembly;
 
 import static org.gaugeline.assembly.OwnDetails.orElse;
 
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.gaugeline.job.IntentFault;
 import org.gaugeline.job.Job;
+import org.gaugeline.job.StockEntry;
 import org.gaugeline.job.StockEntry.InlineHolder;
 import org.gaugeline.reference.ArborSize;
 import org.gaugeline.reference.GripModel;
@@ -21,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * comes from the generic body of the same family, spindle end and bore that is nearest in length.
  */
 final class InlineBodies {
+  /** How the names of bodies in the caller's own words begin. */
+  static final String OWN = "own-";
+
   private static final double SAME_M = 2e-5;
 
   private final ReferenceData data;
@@ -31,7 +37,31 @@ final class InlineBodies {
     this.catalogue = catalogue;
   }
 
-  Optional<HolderBody> body(InlineHolder given, String pointer, Job job, List<IntentFault> faults) {
+  /**
+   * What the shop owns in the caller's own words, each under a name of its own.
+   *
+   * @return by the pointer of the entry, in the order of the stock
+   */
+  Map<String, HolderBody> owned(Job job, List<IntentFault> faults) {
+    Map<String, HolderBody> owned = new LinkedHashMap<>();
+    Map<String, Integer> alike = new HashMap<>();
+    for (StockEntry entry : job.shop().stock()) {
+      InlineHolder described = entry.inline();
+      if (described != null) {
+        body(described, entry.pointer(), job, faults)
+            .ifPresent(
+                body -> {
+                  int count = alike.merge(body.ref(), 1, Integer::sum);
+                  String apart = count == 1 ? body.ref() : body.ref() + "-no" + count;
+                  owned.put(entry.pointer(), body.named(apart));
+                });
+      }
+    }
+    return owned;
+  }
+
+  private Optional<HolderBody> body(
+      InlineHolder given, String pointer, Job job, List<IntentFault> faults) {
     String familyId = Objects.requireNonNull(given.family(), "the edge wants ref or family");
     String spindle = given.interfaceId();
     String interfaceId = spindle == null ? job.machine().spindle().id() : spindle;
@@ -103,7 +133,7 @@ final class InlineBodies {
         new HolderBody(
             String.format(
                 Locale.ROOT,
-                "own-%s-%.4g-p%.4g",
+                OWN + "%s-%.4g-p%.4g",
                 template.family().id(),
                 boreM * 1e3,
                 projectionM * 1e3),

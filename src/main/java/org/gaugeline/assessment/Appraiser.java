@@ -24,8 +24,8 @@ public final class Appraiser {
   }
 
   /** The assembly at a given stick-out. */
-  public static Assembly standing(JobContext context, HolderBody holder, double stickOutM) {
-    return StickOut.at(context, holder, stickOutM);
+  public static Assembly standing(JobContext context, Body body, double stickOutM) {
+    return StickOut.given(context, body, stickOutM);
   }
 
   /** What was weighed, with its stable depth also where that is predicted: it takes long. */

@@ -34,6 +34,14 @@ record CoolantRule() implements Rule {
   public void check(Inspection on, Consumer<Finding> found) {
     for (Gate gate : on.appraisal().gates()) {
       if (gate.code().equals(CODE)) {
+        GivenStack.Accessory plug = plug(on);
+        if (plug != null) {
+          String subject = plug.part().ref();
+          found.accept(
+              Inspection.finding(
+                  CODE, gate.severity(), Criterion.GATE, subject, "given", plug.pointer()));
+          continue;
+        }
         GivenStack.Placed stops = stops(on);
         found.accept(
             Inspection.finding(
@@ -45,6 +53,16 @@ record CoolantRule() implements Rule {
                 stops == null ? "/assembly/components" : stops.pointer() + "/throughCoolant"));
       }
     }
+  }
+
+  /** A knob or tube that does not pass it: nearer the spindle than any body. */
+  private static GivenStack.@Nullable Accessory plug(Inspection on) {
+    for (GivenStack.Accessory accessory : on.built().accessories()) {
+      if (!accessory.throughCoolant()) {
+        return accessory;
+      }
+    }
+    return null;
   }
 
   /** The first part, from the spindle, that does not pass it; null where none says so. */

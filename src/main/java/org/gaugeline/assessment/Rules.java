@@ -17,6 +17,7 @@ public final class Rules {
           new BoreRule(),
           new ColletRule(),
           new StackRule(),
+          new AccessoryRule(),
           new EquipmentRule(),
           new CollisionRule(),
           pair(Pair.GAP, "/assembly/stickOutMm", "plane-geometry"),

@@ -13,13 +13,16 @@ import org.gaugeline.reference.ColletSize;
 final class StickOut {
   private static final double LEAST_INSIDE_M = 1e-4;
 
+  /** Answers tell a length to six digits. */
+  private static final double AS_TOLD_M = 1e-7;
+
   private StickOut() {}
 
   static Assembly choose(JobContext context, Body body) {
     HolderBody holder = body.holder();
     double overall = context.job.tool().overallLengthM();
     if (context.job.tool().bored()) {
-      return new Assembly(holder, overall, holder.minInsertionM());
+      return at(context, holder, overall);
     }
     double shortest = Math.max(context.leastStickOutM, overall - holder.maxInsertionM());
     double longest = overall - holder.minInsertionM();
@@ -39,8 +42,25 @@ final class StickOut {
     return at(context, holder, costlier ? nearer : chosen);
   }
 
-  /** The assembly at a given stick-out; the gripped length follows from the tool's length. */
+  /**
+   * The assembly at the stick-out that somebody gave: the chosen one where it is that, as far as
+   * answers tell it. What was chosen to the last digit would not be met by its rounded self.
+   */
+  static Assembly given(JobContext context, Body body, double stickOutM) {
+    Assembly chosen = choose(context, body);
+    return Math.abs(chosen.stickOutM() - stickOutM) < AS_TOLD_M
+        ? chosen
+        : at(context, body.holder(), stickOutM);
+  }
+
+  /**
+   * The assembly at a given stick-out; the gripped length follows from the tool's length. In a bore
+   * the whole pilot sits, however far the cutter stands out.
+   */
   static Assembly at(JobContext context, HolderBody holder, double stickOutM) {
+    if (context.job.tool().bored()) {
+      return new Assembly(holder, stickOutM, holder.minInsertionM());
+    }
     double overall = context.job.tool().overallLengthM();
     double held = Math.max(LEAST_INSIDE_M, overall - stickOutM);
     ColletSize collet = holder.colletSize();

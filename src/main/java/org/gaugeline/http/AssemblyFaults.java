@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.gaugeline.http.wire.WireAssessment;
+import org.gaugeline.http.wire.WireIntent;
 
 /** Given assemblies that describe nothing, or name what the catalogue lacks. */
 final class AssemblyFaults {
@@ -24,6 +25,8 @@ final class AssemblyFaults {
           new Fault(
               COMPONENTS, "required", "components is empty: name at least the holder.", Map.of()));
     }
+    WireIntent.Shop shop = orElse(wire.shop(), WireIntent.Shop.NONE);
+    boolean describes = orEmpty(shop.stock()).stream().anyMatch(entry -> entry.ref() == null);
     for (int i = 0; i < components.size(); i++) {
       WireAssessment.Component component = components.get(i);
       String pointer = COMPONENTS + "/" + i;
@@ -35,7 +38,7 @@ final class AssemblyFaults {
                 "A component needs ref, or family or role and what else is known of it.",
                 Map.of("otherPointer", pointer + "/ref")));
       }
-      catalogue.component(pointer, component.ref(), component.interface_(), faults);
+      catalogue.component(pointer, component.ref(), component.interface_(), describes, faults);
       StockContradictions.profile(pointer, orEmpty(component.profile()), faults);
       catalogue.components().find(pointer, component, faults);
     }

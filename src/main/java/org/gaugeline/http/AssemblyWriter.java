@@ -14,6 +14,7 @@ import org.gaugeline.assessment.Predicted;
 import org.gaugeline.assessment.Probability;
 import org.gaugeline.assessment.Scores;
 import org.gaugeline.assessment.SetUpStep;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.job.Job;
 import org.gaugeline.quantity.UnitSuffix;
 import org.gaugeline.wording.Words;
@@ -48,13 +49,17 @@ final class AssemblyWriter {
     geometry(json, a.geometry());
     predicted(json, a.predicted());
     limits(json, a.limits());
-    if (!a.stableSpeeds().isEmpty()) {
-      StabilityChartWriter.points(json, "stableSpeeds", a.stableSpeeds());
-    }
+    stableSpeeds(json, a.stableSpeeds());
     setUp(json, a, job);
     economics(json, a.economics(), job);
     reasons.reasons(json, a.reasons(), job);
     reasons.cautions(json, a.cautions(), job);
+  }
+
+  static void stableSpeeds(JsonBytes json, List<StabilityChart.Point> speeds) {
+    if (!speeds.isEmpty()) {
+      StabilityChartWriter.points(json, "stableSpeeds", speeds);
+    }
   }
 
   private static void components(JsonBytes json, List<Part> parts) {

@@ -24,11 +24,16 @@ import org.jspecify.annotations.Nullable;
  * here.
  */
 final class CatalogueFaults {
+  private static final String OWN =
+      " It is the name of a part that a request described: describe it here in the same words, or"
+          + " send the shop.stock that describes it.";
+
   private final ReferenceData data;
   private final MaterialIndex materials;
   private final Set<String> interfaceIds;
   private final StockRefs holders;
   private final MillFaults mills;
+  private final ComponentRefs refs;
   private final ComponentFaults components;
 
   CatalogueFaults(ReferenceData data, HolderCatalogue holders) {
@@ -37,7 +42,8 @@ final class CatalogueFaults {
     this.interfaceIds = data.interfaces().keySet();
     this.holders = new StockRefs(holders);
     this.mills = new MillFaults(data);
-    this.components = new ComponentFaults(data, holders);
+    this.refs = new ComponentRefs(data, holders);
+    this.components = new ComponentFaults(data, refs);
   }
 
   List<Fault> find(WireIntent wire) {
@@ -167,11 +173,22 @@ final class CatalogueFaults {
     return components;
   }
 
-  /** Names of a component of a given assembly. */
+  /**
+   * Names of a component of a given assembly.
+   *
+   * @param describes whether the stock describes holders, so that a name of one's own may be one of
+   *     theirs: which they are is known when they are built
+   */
   void component(
-      String pointer, @Nullable String ref, @Nullable String spindle, List<Fault> faults) {
-    if (ref != null && !holders.knows(ref) && !data.colletSizes().containsKey(ref)) {
-      faults.add(unknown(pointer + "/ref", "unknown-holder", ref, List.of(), ""));
+      String pointer,
+      @Nullable String ref,
+      @Nullable String spindle,
+      boolean describes,
+      List<Fault> faults) {
+    boolean own = ref != null && ComponentRefs.isOwn(ref);
+    if (ref != null && !refs.knows(ref) && !(own && describes)) {
+      List<String> nearest = own ? List.of() : refs.nearest(ref);
+      faults.add(unknown(pointer + "/ref", "unknown-holder", ref, nearest, own ? OWN : ""));
     }
     spindleEnd(pointer + "/interface", spindle, faults);
   }

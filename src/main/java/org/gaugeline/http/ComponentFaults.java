@@ -6,7 +6,6 @@ import static org.gaugeline.http.IntentReader.orEmpty;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.gaugeline.assembly.HolderCatalogue;
 import org.gaugeline.assembly.Role;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.http.wire.WireIntent;
@@ -19,21 +18,24 @@ import org.jspecify.annotations.Nullable;
 final class ComponentFaults {
   private static final double SAME_LENGTH_MM = 0.1;
 
-  private final Map<String, ComponentEntry> entries;
+  private final ComponentRefs refs;
   private final Map<String, ClampingFamily> families;
   private final Set<String> solids;
 
-  ComponentFaults(ReferenceData data, HolderCatalogue catalogue) {
-    this.entries = ComponentEntry.all(catalogue);
+  ComponentFaults(ReferenceData data, ComponentRefs refs) {
+    this.refs = refs;
     this.families = data.families();
     this.solids = data.solids().keySet();
   }
 
   void find(String pointer, WireAssessment.Component component, List<Fault> faults) {
     String ref = component.ref();
-    ComponentEntry entry = ref == null ? null : entries.get(ref);
-    if (ref != null && entry != null) {
-      catalogue(pointer, component, entry, faults);
+    if (ref != null) {
+      roleOf(pointer, ref, component.role(), faults);
+      ComponentEntry entry = refs.body(ref);
+      if (entry != null) {
+        catalogue(pointer, component, entry, faults);
+      }
     }
     role(pointer, component, faults);
     material(pointer, component.material(), faults);
@@ -43,16 +45,20 @@ final class ComponentFaults {
     damper(pointer, component, faults);
   }
 
+  /** A reference plays one part, whatever is said beside it. */
+  private void roleOf(String pointer, String ref, @Nullable String said, List<Fault> faults) {
+    Role own = refs.role(ref);
+    if (said != null && own != null && !suits(said, own)) {
+      other(pointer, "role", said, ref, own.id(), faults);
+    }
+  }
+
   /** What the catalogue says of a reference, and the request says otherwise. */
   private static void catalogue(
       String pointer,
       WireAssessment.Component component,
       ComponentEntry entry,
       List<Fault> faults) {
-    String role = component.role();
-    if (role != null && !suits(role, entry.role())) {
-      other(pointer, "role", role, entry.id(), entry.role().id(), faults);
-    }
     String family = component.family();
     if (family != null && !entry.familyId().isEmpty() && !family.equals(entry.familyId())) {
       other(pointer, "family", family, entry.id(), entry.familyId(), faults);
@@ -69,7 +75,10 @@ final class ComponentFaults {
     return switch (own) {
       case HOLDER, ARBOR -> holder || role.equals(Role.DAMPED_BODY.id());
       case ADAPTER, DAMPED_BODY -> adapter;
-      default -> role.equals(own.id());
+      case COLLET, COOLANT_COLLET ->
+          role.equals(Role.COLLET.id()) || role.equals(Role.COOLANT_COLLET.id());
+      case EXTENSION, SLEEVE, FORM_LOCK, BACK_STOP_SCREW, RETENTION_KNOB, COOLANT_TUBE ->
+          role.equals(own.id());
     };
   }
 

@@ -46,9 +46,10 @@ final class IntentFaultWords {
           "An adapter stands between spindle and holder, and a holder stands before this one."
               + " Components are listed spindle first.";
       case "unknown-holder" ->
-          "This reference is not in the catalogue ("
+          "This reference is neither in the catalogue nor the name of a holder that shop.stock"
+              + " describes ("
               + known
-              + "). The catalogue lists what is known.";
+              + "). Copy it from the answer to the same stock, or describe the holder here.";
       case "nose-thinner-than-bore" ->
           "The front of profile is not thicker than the bore in it ("
               + known

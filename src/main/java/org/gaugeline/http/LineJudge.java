@@ -9,9 +9,11 @@ import java.util.Objects;
 import org.gaugeline.advice.Assessor;
 import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
+import org.gaugeline.job.StabilityUse;
 import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.toollist.JudgedLine;
@@ -35,7 +37,7 @@ final class LineJudge {
   private final RequestBody<WireAssessment> bodies;
   private final Assessor assessor;
   private final SymbolLines symbols;
-  private final ReferenceData data;
+  private final ComponentRefs refs;
   private final Schema lines;
   private final Schema machines;
 
@@ -45,7 +47,7 @@ final class LineJudge {
     this.bodies = RequestBody.ofAssessments(document, new CatalogueFaults(data, holders));
     this.assessor = assessor;
     this.symbols = new SymbolLines(symbols);
-    this.data = data;
+    this.refs = new ComponentRefs(data, holders);
     this.lines = document.schema("ListLine");
     this.machines = document.schema("ListMachine");
   }
@@ -99,15 +101,22 @@ final class LineJudge {
         judged.verdict(),
         judged.findings(),
         Assessor.limits(judged),
+        stableSpeeds(judged),
         bodyRefs(given),
         pockets);
+  }
+
+  /** A line tells them only where it asks for them: a list shall not wait for what nobody reads. */
+  private static List<StabilityChart.Point> stableSpeeds(Assessor.Judged judged) {
+    boolean asked = judged.context().job().preferences().stability() == StabilityUse.JUDGED;
+    return asked ? judged.context().stableSpeeds(judged.appraisal()) : List.of();
   }
 
   private List<String> bodyRefs(GivenAssembly given) {
     return given.components().stream()
         .map(GivenAssembly.Component::ref)
         .filter(Objects::nonNull)
-        .filter(ref -> !data.colletSizes().containsKey(ref))
+        .filter(refs::isCounted)
         .toList();
   }
 

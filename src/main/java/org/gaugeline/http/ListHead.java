@@ -1,6 +1,7 @@
 package org.gaugeline.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -13,18 +14,30 @@ import org.gaugeline.toollist.ListCheck;
  *
  * @param members members of an intent that each line has where it does not say otherwise; never
  *     changed
+ * @param described holders of the shop's that the list describes, which a line may name; never
+ *     changed
  * @param stock what the shop owns
  * @param artifactUri the caller's file that findings point into; empty where not said
  */
-record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String artifactUri) {
+record ListHead(
+    ObjectNode members,
+    ArrayNode described,
+    ListCheck.Stock stock,
+    FailOn failOn,
+    String artifactUri) {
   static final WordIndex<FailOn> FAIL_ON = WordIndex.of(FailOn.values());
 
   private static final String STOCK = "stock";
+  private static final String SHOP = "shop";
 
   /** Nothing is shared. */
   static ListHead none(FailOn failOn, String artifactUri) {
     return new ListHead(
-        StrictJson.MAPPER.createObjectNode(), ListCheck.Stock.UNLISTED, failOn, artifactUri);
+        StrictJson.MAPPER.createObjectNode(),
+        StrictJson.MAPPER.createArrayNode(),
+        ListCheck.Stock.UNLISTED,
+        failOn,
+        artifactUri);
   }
 
   /**
@@ -35,15 +48,18 @@ record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String
   static ListHead of(ObjectNode list, FailOn failOn, String artifactUri) {
     JsonNode failOnSaid = list.remove("failOn");
     JsonNode uriSaid = list.remove("artifactUri");
+    ArrayNode described = StrictJson.MAPPER.createArrayNode();
+    ListCheck.Stock stock = stock(list.path(SHOP), described);
     return new ListHead(
         list,
-        stock(list.path("shop")),
+        described,
+        stock,
         failOnSaid == null ? failOn : FAIL_ON.get(failOnSaid.asText()),
         uriSaid == null ? artifactUri : uriSaid.asText());
   }
 
-  /** Takes the stock out: it may be long, and no line on its own needs it. */
-  private static ListCheck.Stock stock(JsonNode shop) {
+  /** Takes the stock out: it may be long, and few lines need what it describes. */
+  private static ListCheck.Stock stock(JsonNode shop, ArrayNode described) {
     if (!(shop instanceof ObjectNode members) || !members.has(STOCK)) {
       return ListCheck.Stock.UNLISTED;
     }
@@ -51,6 +67,8 @@ record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String
     for (JsonNode entry : members.remove(STOCK)) {
       if (entry.has("ref")) {
         counts.merge(entry.get("ref").asText(), entry.path("count").asInt(1), Integer::sum);
+      } else {
+        described.add(entry);
       }
     }
     return new ListCheck.Stock(Map.copyOf(counts), members.path("stockOnly").asBoolean());
@@ -58,7 +76,21 @@ record ListHead(ObjectNode members, ListCheck.Stock stock, FailOn failOn, String
 
   /** A line with what the list says where the line says nothing, member by member. */
   ObjectNode complete(ObjectNode line) {
-    return over(members, line);
+    ObjectNode whole = over(members, line);
+    boolean names = !described.isEmpty() && namesOwn(whole.at("/assembly/components"));
+    if (names && whole.get(SHOP) instanceof ObjectNode shop && !shop.has(STOCK)) {
+      shop.set(STOCK, described);
+    }
+    return whole;
+  }
+
+  private static boolean namesOwn(JsonNode components) {
+    for (JsonNode component : components) {
+      if (ComponentRefs.isOwn(component.path("ref").asText())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static ObjectNode over(ObjectNode below, ObjectNode above) {

@@ -36,6 +36,7 @@ final class ToolListWriter {
       json.word("verdict", judged.verdict().id());
       assessments.findings(json, judged.findings(), judged.job());
       AssemblyWriter.limits(json, judged.limits());
+      AssemblyWriter.stableSpeeds(json, judged.stableSpeeds());
     } else if (result instanceof RefusedLine refused) {
       json.name("problem");
       ProblemWriter.write(problem(refused), json);

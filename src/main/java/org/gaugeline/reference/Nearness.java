@@ -41,37 +41,40 @@ public final class Nearness {
     if (starts || (known.length() >= SHORTEST_START && typed.startsWith(known))) {
       return 1;
     }
-    int replaced = replaced(typed, known);
-    if (replaced > Math.max(1, typed.length() / 4)) {
+    int replaced = replaced(sorted(typed), sorted(known));
+    if (replaced > mostReplaced(typed)) {
       return FAR;
     }
     int edits = EditDistance.between(typed, known);
     return edits > Math.max(1, typed.length() / 2) ? FAR : replaced + edits;
   }
 
-  private static int replaced(String a, String b) {
-    char[] ofA = sorted(a);
-    char[] ofB = sorted(b);
+  static int mostReplaced(String typed) {
+    return Math.max(1, typed.length() / 4);
+  }
+
+  /** Letters of one that the other lacks, whatever their order; both sorted. */
+  static int replaced(String a, String b) {
     int common = 0;
     int i = 0;
     int j = 0;
-    while (i < ofA.length && j < ofB.length) {
-      if (ofA[i] == ofB[j]) {
+    while (i < a.length() && j < b.length()) {
+      if (a.charAt(i) == b.charAt(j)) {
         common++;
         i++;
         j++;
-      } else if (ofA[i] < ofB[j]) {
+      } else if (a.charAt(i) < b.charAt(j)) {
         i++;
       } else {
         j++;
       }
     }
-    return Math.max(ofA.length, ofB.length) - common;
+    return Math.max(a.length(), b.length()) - common;
   }
 
-  private static char[] sorted(String text) {
+  static String sorted(String text) {
     char[] letters = text.toCharArray();
     Arrays.sort(letters);
-    return letters;
+    return new String(letters);
   }
 }

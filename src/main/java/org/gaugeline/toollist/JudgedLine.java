@@ -4,11 +4,13 @@ import java.util.List;
 import org.gaugeline.advice.Verdict;
 import org.gaugeline.assessment.Finding;
 import org.gaugeline.assessment.Limits;
+import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.job.Job;
 
 /**
  * A line whose assembly was weighed.
  *
+ * @param stableSpeeds speeds with the deepest stable cuts; none where they were not asked for
  * @param holderRefs catalogue references of the assembly's bodies, without collets
  * @param pockets pockets of the machine's magazine; 0 where not said
  */
@@ -18,6 +20,7 @@ public record JudgedLine(
     Verdict verdict,
     List<Finding> findings,
     Limits limits,
+    List<StabilityChart.Point> stableSpeeds,
     List<String> holderRefs,
     int pockets)
     implements LineResult {

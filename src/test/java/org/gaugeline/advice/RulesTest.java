@@ -133,6 +133,14 @@ public class RulesTest {
             "collet-and-chuck-differ",
             Scene.of(MILL, COLLET.ref(), Objects.requireNonNull(COLLET.colletSize()).id()),
             Scene.of(MILL, COLLET.ref(), "ER16")),
+        rise(
+            "accessory-and-place-differ",
+            Scene.of(STEEP, "knob-bt40-solid", plain.ref()),
+            Scene.of(STEEP, "knob-cat40-solid", plain.ref())),
+        rise(
+            "accessory-counted-anyway",
+            Scene.of(STEEP, plain),
+            Scene.of(STEEP, "knob-bt40-solid", plain.ref())),
         rise("collet-range", collet, collet.with("/tool/shank/diameterMm", 25)),
         rise("collet-below-nominal", collet, collet.with("/tool/shank/diameterMm", 15.2)),
         rise(

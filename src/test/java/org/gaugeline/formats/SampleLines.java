@@ -81,7 +81,8 @@ final class SampleLines {
   }
 
   static JudgedLine limited(String id, Limits limits) {
-    return new JudgedLine(place(id, 1), GOOD.job(), Verdict.FIT, List.of(), limits, List.of(), 0);
+    return new JudgedLine(
+        place(id, 1), GOOD.job(), Verdict.FIT, List.of(), limits, List.of(), List.of(), 0);
   }
 
   private static JudgedLine judged(
@@ -92,6 +93,7 @@ final class SampleLines {
         verdict(findings),
         findings,
         assessment.assembly().limits(),
+        List.of(),
         List.of(HOLDER.ref()),
         0);
   }

@@ -78,6 +78,14 @@ class AssessmentContractTest {
         "{'components':[]} | /assembly/components | required",
         "{} | /assembly/components | required",
         "{'components':[{'ref':'g-none'}]} | /assembly/components/0/ref | unknown-holder",
+        "{'components':[{'ref':'back-stop-screw-0'}]} | /assembly/components/0/ref | unknown-holder",
+        "{'components':[{'ref':'own-shrink-fit-12.00-p80.00'}]}"
+            + " | /assembly/components/0/ref | unknown-holder",
+        "{'components':[{'ref':'knob-bt40-solid','role':'holder'}]}"
+            + " | /assembly/components/0/role | contradiction",
+        "{'components':[{'ref':'ER32','role':'coolant-tube'}]}"
+            + " | /assembly/components/0/ref | contradiction",
+        "{'components':[{'ref':'knob-bt40-solid'}]} | /assembly/components | holder-needed",
         "{'components':[{'boreMm':12}]} | /assembly/components/0/family | required",
         "{'components':[{'role':'collet'}]} | /assembly/components | holder-needed",
         "{'components':[{'family':'er-collet','interface':'HSK-A64'}]}"
@@ -129,6 +137,23 @@ class AssessmentContractTest {
               assertThat(fault.path("pointer").asText()).isEqualTo(pointer);
               assertThat(fault.path("code").asText()).isEqualTo(code);
             });
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "knob-bt40-sold, knob-bt40-solid",
+    "tube-hskA63, tube-hsk-a63",
+    "back-stop-screw-16mm, back-stop-screw-16.00",
+    "g-hsk-a63-er-collet-er32-p10, g-hsk-a63-er-collet-er32-p100",
+    "ER-32, ER32"
+  })
+  void anUnknownReferenceIsToldWhatIsNear(String ref, String near) {
+    ObjectNode body = IntentBodyTest.demoBodies("assessments").get(0).deepCopy();
+    ((ObjectNode) body.at("/assembly/components/0")).removeAll().put("ref", ref);
+    JsonNode fault = Problems.problem(post(body, "")).at("/errors/0");
+    assertThat(fault.path("pointer").asText()).isEqualTo("/assembly/components/0/ref");
+    assertThat(fault.at("/parameters/nearest")).anyMatch(one -> one.asText().equals(near));
+    assertThat(fault.path("detail").asText()).contains(near);
   }
 
   private static Response post(JsonNode body, String query) {

@@ -45,6 +45,7 @@ class ListCheckTest {
         verdict,
         findings,
         new Limits(none, none, none, none, none, none, none),
+        List.of(),
         refs,
         pockets);
   }
