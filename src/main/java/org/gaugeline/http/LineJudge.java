@@ -13,7 +13,6 @@ import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.job.Intent;
 import org.gaugeline.job.IntentFaultException;
-import org.gaugeline.job.StabilityUse;
 import org.gaugeline.reference.ItemSymbol;
 import org.gaugeline.reference.ReferenceData;
 import org.gaugeline.toollist.JudgedLine;
@@ -101,14 +100,14 @@ final class LineJudge {
         judged.verdict(),
         judged.findings(),
         Assessor.limits(judged),
-        stableSpeeds(judged),
+        stableSpeeds(intent, judged),
         bodyRefs(given),
         pockets);
   }
 
   /** A line tells them only where it asks for them: a list shall not wait for what nobody reads. */
-  private static List<StabilityChart.Point> stableSpeeds(Assessor.Judged judged) {
-    boolean asked = judged.context().job().preferences().stability() == StabilityUse.JUDGED;
+  private static List<StabilityChart.Point> stableSpeeds(Intent intent, Assessor.Judged judged) {
+    boolean asked = Boolean.TRUE.equals(intent.preferences().stability());
     return asked ? judged.context().stableSpeeds(judged.appraisal()) : List.of();
   }
 
