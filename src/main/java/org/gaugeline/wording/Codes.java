@@ -84,11 +84,12 @@ public final class Codes {
           "thread-gauge",
           "disc-on-spacers",
           "disc-runs-out-sideways",
-          "internal-thread-assumed");
+          "internal-thread-assumed",
+          "may-chatter");
 
   /** What a person must know before trusting a stability chart. */
   public static final List<String> CHART_CAUTIONS =
-      List.of("method-needs-modes", "period-doubling-not-seen", "may-chatter");
+      List.of("method-needs-modes", "period-doubling-not-seen");
 
   /** Steps of putting an assembly together. */
   public static final List<String> STEPS =

@@ -25,7 +25,7 @@ class BoredCutterFactsTest {
   }
 
   private static void onlyOn(Intents intents, String family) {
-    Recommendation answer = Bench.ask(intents);
+    Recommendation answer = Bench.ask(intents.with("/preferences/stability", false));
     assertThat(answer.families())
         .allSatisfy(
             verdict ->

@@ -21,7 +21,8 @@ class GatesTest {
           .with("/operation/axialDepthMm", 12)
           .with("/operation/radialDepthMm", 2)
           .with("/operation/feedPerToothMm", 0.08)
-          .with("/operation/spindleSpeedRpm", 8000);
+          .with("/operation/spindleSpeedRpm", 8000)
+          .with("/preferences/stability", false);
   private static final HolderBody HOLDER = Bench.holder("HSK-A63", "shrink-fit", 16, 75, true);
 
   @Test

@@ -31,7 +31,8 @@ class ReachFactsTest {
           .with("/feature/depthMm", 24)
           .with("/feature/wallClearanceMm", 1)
           .with("/tool/fluteLengthMm", 18)
-          .with("/tool/overallLengthMm", 80);
+          .with("/tool/overallLengthMm", 80)
+          .with("/preferences/stability", false);
 
   static Stream<Intents> jobs() {
     return Stream.concat(Intents.demoNames().stream().map(Intents::demo), RandomIntents.of(40));

@@ -25,8 +25,7 @@ class BarDepthTest {
   private static final Models MODELS = new Models(Bench.DATA);
   private static final double D = 32e-3;
   private static final double ZETA = 0.02;
-  private static final ElasticJoint RIGID =
-      new ElasticJoint(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  private static final ElasticJoint RIGID = new ElasticJoint(1e13, 1e11);
 
   /** A spindle joint of the size of a 50 taper with face contact. */
   private static final ElasticJoint SPINDLE = new ElasticJoint(4e8, 2e6);
