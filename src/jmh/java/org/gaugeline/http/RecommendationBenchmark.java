@@ -48,6 +48,7 @@ public class RecommendationBenchmark {
   private byte[] body;
   private WireIntent wire;
   private Intent intent;
+  private Intent withoutStability;
   private Recommendation recommendation;
   private Recommendations front;
   private RecommendationWriter writer;
@@ -69,6 +70,7 @@ public class RecommendationBenchmark {
     body = DemoIntent.body(intentNumber);
     wire = front.read(body);
     intent = IntentReader.read(wire);
+    withoutStability = IntentReader.read(front.read(DemoIntent.withoutStability(body)));
     recommendation = advisor.recommend(intent);
     models = new Models(data);
     job = new Completion(data, MaterialIndex.of(data.materials().values())).complete(intent);
@@ -98,6 +100,11 @@ public class RecommendationBenchmark {
   @Benchmark
   public Recommendation recommend() {
     return advisor.recommend(intent);
+  }
+
+  @Benchmark
+  public Recommendation recommendWithoutStability() {
+    return advisor.recommend(withoutStability);
   }
 
   @Benchmark

@@ -11,7 +11,7 @@ import org.gaugeline.job.RankBy;
  *
  * @param first what is asked for: fit as a loss, or cost
  * @param second what decides where that is equal: price, or fit
- * @param isSettled whether its stable depth was looked at, or is not to be
+ * @param known how much of its stable depth was looked at
  */
 record Place(
     Weighed weighed,
@@ -20,42 +20,68 @@ record Place(
     double first,
     double second,
     RankBy rankBy,
-    boolean isSettled)
+    Known known)
     implements Comparable<Place> {
+
+  /** How much of the stable depth is in a place. */
+  enum Known {
+    NOTHING,
+    /** A bound that the true place cannot pass. */
+    AT_BEST,
+    /** All there is to know, or to ask. */
+    ALL
+  }
 
   /** By all but its stable depth; what fails without it is not looked at any further. */
   static Place of(Weighed weighed, RankBy rankBy) {
-    return of(weighed, rankBy, weighed.appraisal().standing() == Standing.UNSUITABLE);
+    boolean fails = weighed.appraisal().standing() == Standing.UNSUITABLE;
+    return of(weighed, weighed, rankBy, fails ? Known.ALL : Known.NOTHING);
+  }
+
+  /** With more of its stable depth, where that is judged. */
+  Place further(JobContext context) {
+    return switch (known) {
+      case NOTHING ->
+          of(
+              weighed,
+              weighed.with(context, Appraiser.withStableDepthAtMost(context, weighed.appraisal())),
+              rankBy,
+              Known.AT_BEST);
+      case AT_BEST -> inFull(context);
+      case ALL -> this;
+    };
   }
 
   /** With its stable depth, where that is judged. */
   Place inFull(JobContext context) {
-    return isSettled
-        ? this
-        : of(
-            weighed.with(context, Appraiser.withStableDepth(context, weighed.appraisal())),
-            rankBy,
-            true);
+    Weighed whole =
+        known == Known.ALL
+            ? weighed
+            : weighed.with(context, Appraiser.withStableDepth(context, weighed.appraisal()));
+    return of(whole, whole, rankBy, Known.ALL);
   }
 
-  private static Place of(Weighed weighed, RankBy rankBy, boolean isSettled) {
-    double fit = -tenths(weighed.scores().overall());
+  boolean isSettled() {
+    return known == Known.ALL;
+  }
+
+  /**
+   * A place.
+   *
+   * @param atBest by what it is ordered
+   */
+  private static Place of(Weighed weighed, Weighed atBest, RankBy rankBy, Known known) {
+    double fit = -tenths(atBest.scores().overall());
     return switch (rankBy) {
-      case FIT -> place(weighed, fit, outlay(weighed), rankBy, isSettled);
-      case COST -> place(weighed, weighed.economics().costPerPart(), fit, rankBy, isSettled);
+      case FIT -> place(weighed, atBest, fit, outlay(weighed), rankBy, known);
+      case COST -> place(weighed, atBest, weighed.economics().costPerPart(), fit, rankBy, known);
     };
   }
 
   private static Place place(
-      Weighed weighed, double first, double second, RankBy rankBy, boolean isSettled) {
+      Weighed weighed, Weighed atBest, double first, double second, RankBy rankBy, Known known) {
     return new Place(
-        weighed,
-        weighed.appraisal().standing(),
-        nearness(weighed),
-        first,
-        second,
-        rankBy,
-        isSettled);
+        weighed, atBest.appraisal().standing(), nearness(weighed), first, second, rankBy, known);
   }
 
   /** Suitable or marginal. */

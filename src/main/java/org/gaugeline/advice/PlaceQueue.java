@@ -1,6 +1,5 @@
 package org.gaugeline.advice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.UnaryOperator;
@@ -12,20 +11,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class PlaceQueue {
   private final PriorityQueue<Place> left;
-  private final UnaryOperator<Place> inFull;
+  private final UnaryOperator<Place> further;
   private @Nullable Place first;
   private int taken;
 
-  PlaceQueue(List<Place> places, UnaryOperator<Place> inFull) {
+  PlaceQueue(List<Place> places, UnaryOperator<Place> further) {
     this.left = new PriorityQueue<>(places);
-    this.inFull = inFull;
-  }
-
-  /** Looks at all in full. */
-  void settleAll() {
-    List<Place> all = new ArrayList<>(left);
-    left.clear();
-    all.forEach(place -> left.add(inFull.apply(place)));
+    this.further = further;
   }
 
   /** What stands first, settled or not; null where nothing is left. */
@@ -37,11 +29,13 @@ final class PlaceQueue {
     return taken;
   }
 
-  /** Takes what stands first if it is settled; else settles it, which may put others before it. */
+  /**
+   * Takes what stands first if it is settled; else looks further, which may put others before it.
+   */
   @Nullable Place takeOrSettle() {
     Place top = left.remove();
     if (!top.isSettled()) {
-      left.add(inFull.apply(top));
+      left.add(further.apply(top));
       return null;
     }
     first = first == null ? top : first;

@@ -39,17 +39,17 @@ record Ranking(
 
   static Ranking of(JobContext context, Map<String, List<Weighed>> byFamily, Search search) {
     RankBy rankBy = context.job().preferences().rankBy();
-    UnaryOperator<Place> inFull = place -> place.inFull(context);
+    UnaryOperator<Place> further = place -> place.further(context);
     List<Place> places = new ArrayList<>();
     Map<String, PlaceQueue> families = new LinkedHashMap<>();
     byFamily.forEach(
         (family, of) -> {
           List<Place> ofFamily = of.stream().map(one -> Place.of(one, rankBy)).toList();
-          PlaceQueue queue = new PlaceQueue(ofFamily, inFull);
-          if (search == Search.EXHAUSTIVE) {
-            queue.settleAll();
-          }
-          families.put(family, queue);
+          List<Place> first =
+              search == Search.EXHAUSTIVE
+                  ? ofFamily.stream().map(place -> place.inFull(context)).toList()
+                  : ofFamily;
+          families.put(family, new PlaceQueue(first, further));
           places.addAll(ofFamily);
         });
     List<Weighed> all = new ArrayList<>(places.size());

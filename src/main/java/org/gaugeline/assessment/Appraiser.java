@@ -37,6 +37,12 @@ public final class Appraiser {
     return stable == null ? appraisal : appraisal.with(stable);
   }
 
+  /** The same with a stable depth that the true one does not exceed: a few draws tell it. */
+  public static Appraisal withStableDepthAtMost(JobContext context, Appraisal appraisal) {
+    Margin most = StableDepth.optimisticMargin(context, appraisal.body(), appraisal.assembly());
+    return most == null ? appraisal : appraisal.with(most);
+  }
+
   /** Weighs an assembly as it stands. */
   public Appraisal appraise(Body body, Assembly assembly) {
     Held held = Held.of(context, body, assembly);

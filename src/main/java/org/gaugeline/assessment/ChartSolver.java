@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
-import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +27,6 @@ public final class ChartSolver {
   private final StableDepth stable;
   private final double fastestRadPerS;
   private final ChatterCut cut;
-  private final StabilityLobes lobes;
 
   private ChartSolver(JobContext context, Appraisal appraisal, StableDepth stable) {
     this.context = context;
@@ -36,7 +34,6 @@ public final class ChartSolver {
     this.stable = stable;
     this.fastestRadPerS = context.fastestRadPerS(appraisal);
     this.cut = stable.cut;
-    this.lobes = stable.lobes;
   }
 
   /** The chart; null where the job is no cut to which lobes apply. */
@@ -119,10 +116,10 @@ public final class ChartSolver {
   }
 
   private StabilityChart.Point point(double speedRadPerS, @Nullable LowImmersion fine) {
-    ChatterLimit limit = lobes.limitAt(speedRadPerS);
+    ChatterLimit limit = stable.medianAt(speedRadPerS);
     double depth = limit.depthM();
     if (fine != null) {
-      depth = fine.limitM(speedRadPerS, depth, lobes.guaranteed().depthM());
+      depth = fine.limitM(speedRadPerS, depth, stable.lobes().guaranteed().depthM());
     }
     double hz = limit.chatterRadPerS() > 0 ? limit.chatterHz() : Double.NaN;
     return new StabilityChart.Point(speedRadPerS, depth, hz);
@@ -136,7 +133,7 @@ public final class ChartSolver {
       List<StabilityChart.Point> boundary,
       List<StabilityChart.Point> at,
       StabilityChart.Cut asAsked) {
-    ChatterLimit floor = lobes.guaranteed();
+    ChatterLimit floor = stable.lobes().guaranteed();
     double least = Math.min(floor.depthM(), asAsked.limit().depthM());
     for (StabilityChart.Point point : boundary) {
       least = Math.min(least, point.depthM());
@@ -156,7 +153,7 @@ public final class ChartSolver {
       return List.of();
     }
     if (rough) {
-      return StableSpeeds.best(cut.process(), stable.tip, fromRadPerS, most).stream()
+      return StableSpeeds.best(stable, fromRadPerS, most).stream()
           .map(pocket -> point(pocket.spindleRadPerS(), null))
           .toList();
     }

@@ -1,7 +1,9 @@
 package org.gaugeline.assessment;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
+import org.gaugeline.assembly.Assembly;
 import org.gaugeline.mechanics.chatter.CutAtSpeed;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +17,7 @@ final class CutsAtSpeed {
 
   private final ChatterCut cut;
   private final Map<Double, CutAtSpeed> byRubbing = new HashMap<>();
+  private final IdentityHashMap<Assembly, StableDepth> depths = new IdentityHashMap<>();
   private double speedRadPerS = Double.NaN;
 
   CutsAtSpeed(ChatterCut cut) {
@@ -23,6 +26,11 @@ final class CutsAtSpeed {
 
   ChatterCut cut() {
     return cut;
+  }
+
+  /** What is known of each assembly so far. */
+  IdentityHashMap<Assembly, StableDepth> depths() {
+    return depths;
   }
 
   CutAtSpeed at(double spindleRadPerS, double rubbing) {
@@ -35,6 +43,11 @@ final class CutsAtSpeed {
         score ->
             new CutAtSpeed(
                 cut.process(score), spindleRadPerS, LOWEST_RAD_PER_S, HIGHEST_RAD_PER_S));
+  }
+
+  /** With flanks that damp at the median; not kept. */
+  CutAtSpeed once(double spindleRadPerS) {
+    return new CutAtSpeed(cut.process(), spindleRadPerS, LOWEST_RAD_PER_S, HIGHEST_RAD_PER_S);
   }
 
   /** The cuts of a job; null where no limit of regenerative chatter applies. */

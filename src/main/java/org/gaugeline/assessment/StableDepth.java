@@ -1,15 +1,18 @@
 package org.gaugeline.assessment;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.gaugeline.assembly.Assembly;
+import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.receptance.ModalResponse;
+import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipModel;
-import org.gaugeline.mechanics.receptance.TipResponse;
+import org.gaugeline.mechanics.receptance.TunedResponse;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,31 +26,46 @@ final class StableDepth {
   private static final List<StackDraw> LATIN_HYPERCUBE = StackDraw.latinHypercube(DRAWS);
   private static final double HALF = 0.5;
 
+  /** Draws with soft joints, little damping and much force. */
+  private static final List<Integer> SCREENED =
+      IntStream.range(0, DRAWS)
+          .boxed()
+          .sorted(Comparator.comparingDouble((Integer i) -> LATIN_HYPERCUBE.get(i).ease()))
+          .limit(8)
+          .toList();
+
   /** Below it a resonance may slip between the frequencies at which a cut is prepared. */
   private static final double LEAST_PREPARED_DAMPING = 0.005;
 
   final ChatterCut cut;
   final TipDynamics dynamics;
   final TipModel tip;
-  final StabilityLobes lobes;
   final List<StackDraw> draws = LATIN_HYPERCUBE;
 
   private final CutsAtSpeed cuts;
-  private final List<TipModel> drawn = new ArrayList<>(DRAWS);
+  private final Map<Integer, TipModel> drawn = new HashMap<>();
   private final Map<Double, StabilityLobes> ofMedianTip = new HashMap<>();
+
+  /** Limits at the median force, in the order of the draws, at the speed last asked for. */
+  private final double[] known = new double[DRAWS];
+
+  private double knownAtRadPerS = Double.NaN;
 
   private StableDepth(CutsAtSpeed cuts, TipDynamics dynamics) {
     this.cuts = cuts;
     this.cut = cuts.cut();
     this.dynamics = dynamics;
     this.tip = dynamics.model(StackDraw.MEDIAN);
-    this.lobes = StabilityLobes.milling(cut.process(), tip);
   }
 
   /** The depth of a cut with an assembly; null where no such limit applies. */
   static @Nullable StableDepth of(JobContext context, Body body, Assembly assembly) {
     CutsAtSpeed cuts = context.cutsAtSpeed();
-    return cuts == null ? null : new StableDepth(cuts, TipDynamics.of(context, body, assembly));
+    return cuts == null
+        ? null
+        : cuts.depths()
+            .computeIfAbsent(
+                assembly, any -> new StableDepth(cuts, TipDynamics.of(context, body, assembly)));
   }
 
   /** The same where the job wants it judged of this assembly; else null. */
@@ -59,8 +77,16 @@ final class StableDepth {
     return cut.ktOverMedian().atStandardScore(draw.force());
   }
 
-  double medianM(double spindleRadPerS) {
-    return lobes.limitAt(spindleRadPerS).depthM();
+  /** Limit with everything at its median, or the tip as measured. */
+  ChatterLimit medianAt(double spindleRadPerS) {
+    return isPrepared(tip)
+        ? cuts.once(spindleRadPerS).limit(tip.x())
+        : medianTip(0).limitAt(spindleRadPerS);
+  }
+
+  /** Lobes with everything at its median, or the tip as measured. */
+  StabilityLobes lobes() {
+    return medianTip(0);
   }
 
   /** Limits of the draws at the median force, in the order of the draws. */
@@ -68,31 +94,70 @@ final class StableDepth {
     if (dynamics.isMeasured()) {
       return ofMedianTipM(spindleRadPerS);
     }
-    double[] limits = new double[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
-      StackDraw draw = draws.get(i);
-      TipModel one = drawn(i);
-      limits[i] =
-          isPrepared(one.x())
-              ? cuts.at(spindleRadPerS, draw.rubbing()).limit(one.x()).depthM()
-              : StabilityLobes.milling(cut.process(draw.rubbing()), one)
-                  .limitAt(spindleRadPerS)
-                  .depthM();
+      drawnM(i, spindleRadPerS);
     }
-    return limits;
+    return known.clone();
   }
 
-  /** The tips are drawn once, whatever the number of speeds. */
-  private TipModel drawn(int index) {
-    if (drawn.isEmpty()) {
-      draws.forEach(draw -> drawn.add(dynamics.model(draw)));
+  /** Limit of one draw at the median force; tips are drawn once, whatever the number of speeds. */
+  private double drawnM(int index, double spindleRadPerS) {
+    if (spindleRadPerS != knownAtRadPerS) {
+      Arrays.fill(known, Double.NaN);
+      knownAtRadPerS = spindleRadPerS;
     }
-    return drawn.get(index);
+    if (Double.isNaN(known[index])) {
+      StackDraw draw = draws.get(index);
+      TipModel tipDrawn = drawn.get(index);
+      if (tipDrawn == null) {
+        tipDrawn = dynamics.model(draw);
+        drawn.put(index, tipDrawn);
+      }
+      known[index] = limitM(draw, tipDrawn, spindleRadPerS);
+    }
+    return known[index];
   }
 
-  private static boolean isPrepared(TipResponse response) {
-    return !(response instanceof ModalResponse modal)
-        || modal.modes().stream().allMatch(mode -> mode.dampingRatio() >= LEAST_PREPARED_DAMPING);
+  private double limitM(StackDraw draw, TipModel tipDrawn, double spindleRadPerS) {
+    return isPrepared(tipDrawn)
+        ? cuts.at(spindleRadPerS, draw.rubbing()).limit(tipDrawn.x()).depthM()
+        : StabilityLobes.milling(cut.process(draw.rubbing()), tipDrawn)
+            .limitAt(spindleRadPerS)
+            .depthM();
+  }
+
+  /**
+   * What a low percentile of the limits does not exceed: taken of a few draws that are likely to be
+   * the least, more of which could only lower it; +∞ where they are too few to say.
+   */
+  private double atMostM(double spindleRadPerS, double probability) {
+    double place = probability * DRAWS - HALF;
+    int below = (int) Math.floor(place);
+    if (dynamics.isMeasured() || below < 0 || below + 1 >= SCREENED.size()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] limits =
+        SCREENED.stream()
+            .mapToDouble(i -> drawnM(i, spindleRadPerS) / forceFactor(draws.get(i)))
+            .sorted()
+            .toArray();
+    return limits[below] + (place - below) * (limits[below + 1] - limits[below]);
+  }
+
+  /** Whether a cut prepared at a speed knows what to do with a tip. */
+  private static boolean isPrepared(TipModel tip) {
+    if (tip.x() != tip.y()) {
+      return false;
+    }
+    if (tip.x() instanceof ModalResponse modal) {
+      for (TipMode mode : modal.modes()) {
+        if (mode.dampingRatio() < LEAST_PREPARED_DAMPING) {
+          return false;
+        }
+      }
+      return true;
+    }
+    return tip.x() instanceof TunedResponse;
   }
 
   /** The same as if the tip were known to be at its median. */
@@ -154,13 +219,33 @@ final class StableDepth {
    */
   static @Nullable Margin margin(JobContext context, Body body, Assembly assembly) {
     StableDepth stable = judged(context, body, assembly);
+    return stable == null ? null : stable.margin(context);
+  }
+
+  /**
+   * A margin that the true one does not exceed, from a few of the draws; null where none is judged
+   * or too little is known for that.
+   */
+  static @Nullable Margin optimisticMargin(JobContext context, Body body, Assembly assembly) {
+    StableDepth stable = judged(context, body, assembly);
     if (stable == null) {
       return null;
     }
+    double asked = context.job.operation().axialDepthM();
+    double most =
+        stable.atMostM(
+            context.job.operation().spindleSpeedRadPerS(),
+            1 - context.job.preferences().confidence());
+    return Double.isInfinite(most)
+        ? null
+        : new Margin(Pair.STABLE_DEPTH, asked, asked, most, most, () -> 1, List.of(), true);
+  }
+
+  private Margin margin(JobContext context) {
     double speed = context.job.operation().spindleSpeedRadPerS();
     double asked = context.job.operation().axialDepthM();
-    double[] limits = stable.limitsM(speed);
-    boolean measured = stable.dynamics.isMeasured();
+    double[] limits = limitsM(speed);
+    boolean measured = dynamics.isMeasured();
     return new Margin(
         Pair.STABLE_DEPTH,
         asked,
@@ -168,7 +253,7 @@ final class StableDepth {
         percentile(limits, HALF),
         percentile(limits, 1 - context.job.preferences().confidence()),
         () -> probabilityAtLeast(limits, asked),
-        List.of(measured ? "measured" : "dynamics-memory", stable.cut.ktSourceKey()),
+        List.of(measured ? "measured" : "dynamics-memory", cut.ktSourceKey()),
         !measured);
   }
 

@@ -1,10 +1,8 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
-import org.gaugeline.mechanics.chatter.MillingProcess;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.chatter.StablePockets;
-import org.gaugeline.mechanics.receptance.TipModel;
 
 /**
  * Speeds with the deepest stable cuts, and the speed up to which the asked cut stays quiet, with a
@@ -12,7 +10,7 @@ import org.gaugeline.mechanics.receptance.TipModel;
  */
 final class StableSpeeds {
   private static final double LOWEST_SHARE = 0.1;
-  private static final int POCKET_SAMPLES = 100;
+  private static final int POCKET_SAMPLES = 64;
   private static final int MOST_POCKETS = 5;
   private static final int SPEED_STEPS = 64;
 
@@ -23,29 +21,19 @@ final class StableSpeeds {
    * the teeth; the flanks only add depth, the more the slower, and count in what is told.
    */
   static List<StabilityChart.Point> best(JobContext context, Appraisal appraisal) {
-    CutsAtSpeed cuts = context.cutsAtSpeed();
-    if (cuts == null) {
-      return List.of();
-    }
-    TipModel tip =
-        TipDynamics.of(context, appraisal.body(), appraisal.assembly()).model(StackDraw.MEDIAN);
-    return best(
-        cuts.cut().process(),
-        tip,
-        LOWEST_SHARE * context.fastestRadPerS(appraisal),
-        context.fastestRadPerS(appraisal));
+    StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
+    double fastest = context.fastestRadPerS(appraisal);
+    return stable == null ? List.of() : best(stable, LOWEST_SHARE * fastest, fastest);
   }
 
-  static List<StabilityChart.Point> best(
-      MillingProcess process, TipModel tip, double fromRadPerS, double toRadPerS) {
-    StabilityLobes damped = StabilityLobes.milling(process, tip);
-    StabilityLobes plain = StabilityLobes.milling(process.undamped(), tip);
+  static List<StabilityChart.Point> best(StableDepth stable, double fromRadPerS, double toRadPerS) {
+    StabilityLobes plain = StabilityLobes.milling(stable.cut.undamped(), stable.tip);
     return StablePockets.best(plain, fromRadPerS, toRadPerS, POCKET_SAMPLES, MOST_POCKETS).stream()
         .map(
             pocket ->
                 new StabilityChart.Point(
                     pocket.spindleRadPerS(),
-                    damped.limitAt(pocket.spindleRadPerS()).depthM(),
+                    stable.medianAt(pocket.spindleRadPerS()).depthM(),
                     Double.NaN))
         .toList();
   }

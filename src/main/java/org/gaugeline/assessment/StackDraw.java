@@ -37,6 +37,11 @@ record StackDraw(
   private static final int DIMENSIONS = 9;
   private static final long SEED = 20_261_125;
 
+  /** How much of it leads to a deep limit: the lower, the likelier the draw is among the least. */
+  double ease() {
+    return spindleTurn + toolTurn + toolSlide + damping + spindleDamping + rubbing - force;
+  }
+
   /**
    * Draws that stand for the joint spread: a Latin hypercube (McKay, Beckman and Conover,
    * Technometrics 21 (1979) 239; memory), every margin met in equal strata, always the same.

@@ -235,17 +235,15 @@ class StabilityChartContractTest {
     assertThat(severity(assessed(between), "stable-depth")).isEqualTo("warning");
   }
 
-  /** A prediction is told and not judged, unless that is asked for. */
+  /** A prediction is judged, but never as an error, unless it is not wanted. */
   @Test
-  void aPredictedDepthIsJudgedOnlyWhereThatIsAsked() {
+  void aPredictedDepthWarnsUnlessItIsNotWanted() {
     ObjectNode body = DEMOS.get(1).deepCopy();
     body.remove("chart");
     ((ObjectNode) body.path("operation")).put("axialDepthMm", 12);
     JsonNode silent = assessed(body);
-    assertThat(severity(silent, "stable-depth")).isEmpty();
+    assertThat(severity(silent, "stable-depth")).isEqualTo("warning");
     assertThat(silent.at("/stableSpeeds")).isNotEmpty();
-    ((ObjectNode) body.path("preferences")).put("stability", true);
-    assertThat(severity(assessed(body), "stable-depth")).isEqualTo("error");
     ((ObjectNode) body.path("preferences")).put("stability", false);
     JsonNode none = assessed(body);
     assertThat(severity(none, "stable-depth")).isEmpty();
@@ -253,11 +251,8 @@ class StabilityChartContractTest {
   }
 
   @Test
-  void aRecommendationTellsOfChatterAndGoodSpeedsWhereThatIsAsked() throws IOException {
-    ObjectNode intent = demoIntent("16-volute-deep-wall");
-    String silent = recommended(intent).toString();
-    assertThat(silent).doesNotContain("may-chatter", "stableSpeeds");
-    ((ObjectNode) intent.path("preferences")).put("stability", true);
+  void aRecommendationTellsOfChatterAndGoodSpeedsUnlessTheyAreNotWanted() throws IOException {
+    ObjectNode intent = demoIntent("01-impeller-hub-side-milling");
     JsonNode answer = recommended(intent);
     assertThat(answer.path("assemblies")).isNotEmpty();
     for (JsonNode assembly : answer.path("assemblies")) {
@@ -268,6 +263,8 @@ class StabilityChartContractTest {
     for (JsonNode assembly : recommended(intent).path("assemblies")) {
       assertThat(assembly.path("cautions").findValuesAsText("code")).doesNotContain("may-chatter");
     }
+    ((ObjectNode) intent.path("preferences")).put("stability", false);
+    assertThat(recommended(intent).toString()).doesNotContain("may-chatter", "stableSpeeds");
   }
 
   /** What was told of a tuned mass is used and named as such; the rest is tuned. */

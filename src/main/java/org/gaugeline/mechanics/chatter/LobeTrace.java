@@ -82,6 +82,30 @@ final class LobeTrace {
     }
   }
 
+  /**
+   * The next place, with eigenvalues G·κ whose branches are known to continue the last.
+   *
+   * @param kappa both κ, four numbers from {@code at}
+   */
+  void step(double omegaRadPerS, double re, double im, double[] kappa, int at) {
+    double[] free = older;
+    older = before;
+    before = now;
+    now = free;
+    olderOmega = beforeOmega;
+    beforeOmega = nowOmega;
+    nowOmega = omegaRadPerS;
+    free[0] = re * kappa[at] - im * kappa[at + 1];
+    free[1] = re * kappa[at + 1] + im * kappa[at];
+    free[2] = re * kappa[at + 2] - im * kappa[at + 3];
+    free[3] = re * kappa[at + 3] + im * kappa[at + 2];
+    known++;
+    if (known > 1) {
+      look(0);
+      look(2);
+    }
+  }
+
   private void look(int at) {
     if ((before[at + 1] > 0) != (now[at + 1] > 0)) {
       double share = before[at + 1] / (before[at + 1] - now[at + 1]);

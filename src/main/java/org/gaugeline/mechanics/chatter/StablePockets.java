@@ -8,13 +8,13 @@ import org.gaugeline.mechanics.Require;
 
 /** Search for the speeds at which the most depth is stable. */
 public final class StablePockets {
-  private static final int STEPS = 30;
+  private static final int STEPS = 16;
 
   private StablePockets() {}
 
   /**
    * The best speeds of a range: local maxima of the limit, the range's ends included, deepest
-   * first.
+   * first; twice as many as are wanted are refined, those deepest among the samples.
    *
    * @param lobes the prepared limits
    * @param lowRadPerS lowest Ω, rad/s, greater than 0
@@ -38,7 +38,10 @@ public final class StablePockets {
     }
     return IntStream.range(0, samples)
         .filter(i -> isPeak(depth, i))
-        .mapToObj(i -> pocket(lobes, speed, i))
+        .boxed()
+        .sorted(Comparator.comparingDouble((Integer i) -> -depth[i]))
+        .limit(2L * most)
+        .map(i -> pocket(lobes, speed, i))
         .sorted(Comparator.comparingDouble(StablePocket::depthM).reversed())
         .limit(most)
         .toList();

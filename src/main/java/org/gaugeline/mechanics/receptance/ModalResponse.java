@@ -106,6 +106,45 @@ public final class ModalResponse implements TipResponse {
     target[at + 1] = im;
   }
 
+  @Override
+  public double[] peaksRadPerS() {
+    double[] peaks = angular.clone();
+    for (int i = 1; i < peaks.length; i++) {
+      for (int k = i; k > 0 && atResonance(peaks[k]) > atResonance(peaks[k - 1]); k--) {
+        double other = peaks[k];
+        peaks[k] = peaks[k - 1];
+        peaks[k - 1] = other;
+      }
+    }
+    return peaks;
+  }
+
+  /** What the mode of a frequency adds there. */
+  private double atResonance(double angularRadPerS) {
+    for (int i = 0; i < angular.length; i++) {
+      if (angular[i] == angularRadPerS) {
+        return Math.abs(alpha[i]) / (twiceDamping[i] * angular[i]);
+      }
+    }
+    return 0;
+  }
+
+  /** The sum of what each mode does not exceed. */
+  @Override
+  public double mostMPerN(double lowRadPerS, double highRadPerS) {
+    double most = Math.abs(residualMPerN);
+    double low = lowRadPerS * lowRadPerS;
+    double high = highRadPerS * highRadPerS;
+    for (int i = 0; i < square.length; i++) {
+      double away = Math.max(0, Math.max(low - square[i], square[i] - high));
+      double loss = twiceDamping[i] * lowRadPerS;
+      double size =
+          beta[i] == 0 ? Math.abs(alpha[i]) : Math.abs(alpha[i]) + highRadPerS * Math.abs(beta[i]);
+      most += size / Math.sqrt(away * away + loss * loss);
+    }
+    return most;
+  }
+
   /**
    * Steps of a tenth of the half width ζω_n at each mode, growing with the distance from it; from
    * 0.02 of the lowest to 4 times the highest frequency.

@@ -56,6 +56,16 @@ public final class SampledResponse implements TipResponse {
   }
 
   @Override
+  public double[] peaksRadPerS() {
+    return new double[0];
+  }
+
+  @Override
+  public double mostMPerN(double lowRadPerS, double highRadPerS) {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public double[] supportRadPerS() {
     return omega.clone();
   }

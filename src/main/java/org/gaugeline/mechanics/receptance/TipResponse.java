@@ -20,23 +20,28 @@ public sealed interface TipResponse permits ModalResponse, SampledResponse, Tune
   double[] supportRadPerS();
 
   /**
-   * Fewer of them, between which features show but are not resolved.
+   * Frequencies at which the response is large, the largest first.
+   *
+   * @return ω, rad/s; none where they are not known
+   */
+  double[] peaksRadPerS();
+
+  /**
+   * What |H| does not exceed between two frequencies that are not far apart.
+   *
+   * @param lowRadPerS ω, rad/s, greater than 0
+   * @param highRadPerS ω, rad/s, not below the other
+   * @return m/N; +∞ where nothing is known
+   */
+  double mostMPerN(double lowRadPerS, double highRadPerS);
+
+  /**
+   * Fewer frequencies than {@link #supportRadPerS}, between which features show but are not
+   * resolved.
    *
    * @return ω, rad/s
    */
   default double[] coarseSupportRadPerS() {
     return supportRadPerS();
-  }
-
-  /**
-   * Writes H at many frequencies.
-   *
-   * @param omegaRadPerS ω, rad/s, 0 or more each
-   * @param target receives real and imaginary parts in turn, m/N
-   */
-  default void sample(double[] omegaRadPerS, double[] target) {
-    for (int i = 0; i < omegaRadPerS.length; i++) {
-      at(omegaRadPerS[i], target, 2 * i);
-    }
   }
 }

@@ -17,6 +17,7 @@ import java.util.List;
  * a resonance, what the bar loses in a cycle stays as it is.
  */
 public final class TunedResponse implements TipResponse {
+  private static final double BETWEEN_ENDS = 1.5;
   private static final int BISECTIONS = 30;
 
   private final List<HostMode> modes;
@@ -144,7 +145,24 @@ public final class TunedResponse implements TipResponse {
     return grid(SupportGrid.COARSE_STEPS_PER_HALF_WIDTH);
   }
 
-  private double[] grid(double stepsPerHalfWidth) {
+  @Override
+  public double[] peaksRadPerS() {
+    return resonances()[0];
+  }
+
+  /** Away from the resonances |H| is convex, so that the larger end bounds it but for a share. */
+  @Override
+  public double mostMPerN(double lowRadPerS, double highRadPerS) {
+    double[] ends = new double[4];
+    at(lowRadPerS, ends, 0);
+    at(highRadPerS, ends, 2);
+    double low = Math.sqrt(ends[0] * ends[0] + ends[1] * ends[1]);
+    double high = Math.sqrt(ends[2] * ends[2] + ends[3] * ends[3]);
+    return BETWEEN_ENDS * Math.max(low, high);
+  }
+
+  /** Frequencies of the resonances, then their half widths. */
+  private double[][] resonances() {
     int n = square.length;
     boolean hangs = mass.massKg() > 0;
     double[] angular = new double[hangs ? 2 * n + 1 : n];
@@ -163,7 +181,12 @@ public final class TunedResponse implements TipResponse {
       angular[i] = Math.sqrt(root);
       halfWidth[i] = coupledHalfWidth(root);
     }
-    return SupportGrid.of(angular, halfWidth, stepsPerHalfWidth);
+    return new double[][] {angular, halfWidth};
+  }
+
+  private double[] grid(double stepsPerHalfWidth) {
+    double[][] found = resonances();
+    return SupportGrid.of(found[0], found[1], stepsPerHalfWidth);
   }
 
   /**
