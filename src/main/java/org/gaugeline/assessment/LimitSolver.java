@@ -200,8 +200,17 @@ public final class LimitSolver {
         stickOut -> {
           Assembly longer = StickOut.at(context, holder, stickOut);
           Appraisal then = appraiser.appraise(appraisal.body(), longer);
-          return everything(watched ? Appraiser.withStableDepth(context, then) : then, watched);
+          return everything(watched ? watchedDepth(then) : then, watched);
         });
+  }
+
+  /** With its stable depth, or with a bound of it that falls short already. */
+  private Appraisal watchedDepth(Appraisal appraisal) {
+    Appraisal atBest = Appraiser.withStableDepthAtMost(context, appraisal);
+    Margin most = atBest.margin(Pair.STABLE_DEPTH);
+    return most != null && most.ratio() < 1
+        ? atBest
+        : Appraiser.withStableDepth(context, appraisal);
   }
 
   /** A prediction that falls short as asked says nothing about how far the rest may go. */

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * cutting force. The force only scales the depth.
  */
 final class StableDepth {
-  static final int DRAWS = 64;
+  static final int DRAWS = 32;
 
   private static final List<StackDraw> LATIN_HYPERCUBE = StackDraw.latinHypercube(DRAWS);
   private static final double HALF = 0.5;
@@ -31,7 +31,7 @@ final class StableDepth {
       IntStream.range(0, DRAWS)
           .boxed()
           .sorted(Comparator.comparingDouble((Integer i) -> LATIN_HYPERCUBE.get(i).ease()))
-          .limit(8)
+          .limit(6)
           .toList();
 
   /** Below it a resonance may slip between the frequencies at which a cut is prepared. */

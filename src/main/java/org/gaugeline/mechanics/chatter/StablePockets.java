@@ -8,13 +8,13 @@ import org.gaugeline.mechanics.Require;
 
 /** Search for the speeds at which the most depth is stable. */
 public final class StablePockets {
-  private static final int STEPS = 16;
+  private static final int STEPS = 12;
 
   private StablePockets() {}
 
   /**
    * The best speeds of a range: local maxima of the limit, the range's ends included, deepest
-   * first; twice as many as are wanted are refined, those deepest among the samples.
+   * first; those deepest among the samples are refined.
    *
    * @param lobes the prepared limits
    * @param lowRadPerS lowest Ω, rad/s, greater than 0
@@ -40,7 +40,7 @@ public final class StablePockets {
         .filter(i -> isPeak(depth, i))
         .boxed()
         .sorted(Comparator.comparingDouble((Integer i) -> -depth[i]))
-        .limit(2L * most)
+        .limit(most)
         .map(i -> pocket(lobes, speed, i))
         .sorted(Comparator.comparingDouble(StablePocket::depthM).reversed())
         .limit(most)
