@@ -74,6 +74,7 @@ public final class ChartSolver {
         cut.process().tangentialPa(),
         cut.process().radialRatio(),
         cut.ktSourceKey(),
+        2 * Math.PI * cut.rubbingLengthM().median(),
         stable.dynamics.isMeasured(),
         boundary,
         at,

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param ktPa tangential coefficient
  * @param krRatio radial over tangential coefficient, across the axis
  * @param ktSourceKey source of K_t
+ * @param dampingWaveM length of a chatter wave at which flanks damp as strongly as the chip drives
  * @param measured whether the response of the tip was measured
  * @param boundary limits at the median, by rising speed
  * @param at limits at the asked speeds, in the order asked
@@ -33,6 +34,7 @@ public record StabilityChart(
     double ktPa,
     double krRatio,
     String ktSourceKey,
+    double dampingWaveM,
     boolean measured,
     List<Point> boundary,
     List<Point> at,

@@ -74,6 +74,7 @@ final class StabilityChartWriter {
     json.number("ktNPerMm2", chart.ktPa(), UnitSuffix.N_PER_MM2);
     json.number("krRatio", chart.krRatio());
     json.text("source", chart.ktSourceKey());
+    json.number("processDampingWaveMm", chart.dampingWaveM(), UnitSuffix.MM);
     json.endObject();
   }
 

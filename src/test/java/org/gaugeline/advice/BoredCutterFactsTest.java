@@ -100,8 +100,9 @@ class BoredCutterFactsTest {
 
   @Test
   void theMassOfTheCutterCounts() {
-    Intents heavy = shellMill().with("/tool/massKg", 1.2);
-    Intents light = shellMill().with("/tool/massKg", 0.4);
+    Intents mill = shellMill().with("/preferences/stability", false);
+    Intents heavy = mill.with("/tool/massKg", 1.2);
+    Intents light = mill.with("/tool/massKg", 0.4);
     double more = Bench.best(Bench.ask(heavy), "shell-mill-arbor").geometry().massKg();
     double less = Bench.best(Bench.ask(light), "shell-mill-arbor").geometry().massKg();
     assertThat(more - less).isCloseTo(0.8, within(1e-6));

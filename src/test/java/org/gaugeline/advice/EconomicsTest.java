@@ -21,6 +21,7 @@ class EconomicsTest {
   /** From 19 mm on runout costs no life by the rule, so that every number can be had by hand. */
   private static final Intents JOB =
       Intents.of("side-milling", "end-mill", 20, "EN AW-6082", "HSK-A63")
+          .with("/preferences/stability", false)
           .with("/operation/axialDepthMm", 10)
           .with("/operation/radialDepthMm", 2)
           .with("/operation/minutesPerPart", 3)
@@ -156,6 +157,7 @@ class EconomicsTest {
 
   private static final Intents NO_UNIT =
       Intents.of("side-milling", "end-mill", 8, "42CrMo4", "HSK-A63")
+          .with("/preferences/stability", false)
           .with("/operation/stage", "roughing")
           .with("/operation/axialDepthMm", 4)
           .with("/operation/radialDepthMm", 0.1)
