@@ -154,7 +154,7 @@ public final class ChartSolver {
       return List.of();
     }
     if (rough) {
-      return StableSpeeds.best(stable, fromRadPerS, most).stream()
+      return StableSpeeds.refined(stable, fromRadPerS, most).stream()
           .map(pocket -> point(pocket.spindleRadPerS(), null))
           .toList();
     }

@@ -27,7 +27,7 @@ public record Margin(
     DoubleSupplier chance,
     List<String> basis,
     boolean isTentative) {
-  private static final double TENTATIVE_STRETCH = 6;
+  private static final double TENTATIVE_STRETCH = 12;
 
   Margin(
       Pair pair,

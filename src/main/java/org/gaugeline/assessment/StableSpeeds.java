@@ -1,6 +1,8 @@
 package org.gaugeline.assessment;
 
+import java.util.Comparator;
 import java.util.List;
+import org.gaugeline.mechanics.GoldenSection;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.chatter.StablePockets;
 
@@ -13,12 +15,15 @@ final class StableSpeeds {
   private static final int POCKET_SAMPLES = 64;
   private static final int MOST_POCKETS = 5;
   private static final int SPEED_STEPS = 64;
+  private static final double NEAR = 0.04;
+  private static final int TOP_STEPS = 6;
 
   private StableSpeeds() {}
 
   /**
-   * Speeds that machine and assembly bear, deepest first. Where they lie is decided by the tip and
-   * the teeth; the flanks only add depth, the more the slower, and count in what is told.
+   * Speeds that machine and assembly bear, deepest first. They are the pockets of the tip and the
+   * teeth; rubbing flanks add depth everywhere, the more the slower, so that they would otherwise
+   * hide the pockets.
    */
   static List<StabilityChart.Point> best(JobContext context, Appraisal appraisal) {
     StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
@@ -29,13 +34,40 @@ final class StableSpeeds {
   static List<StabilityChart.Point> best(StableDepth stable, double fromRadPerS, double toRadPerS) {
     StabilityLobes plain = StabilityLobes.milling(stable.cut.undamped(), stable.tip);
     return StablePockets.best(plain, fromRadPerS, toRadPerS, POCKET_SAMPLES, MOST_POCKETS).stream()
-        .map(
-            pocket ->
-                new StabilityChart.Point(
-                    pocket.spindleRadPerS(),
-                    stable.medianAt(pocket.spindleRadPerS()).depthM(),
-                    Double.NaN))
+        .map(pocket -> deeper(stable, pocket.spindleRadPerS()))
+        .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
         .toList();
+  }
+
+  /** Rubbing flanks move a pocket down a little: the deeper of two places. */
+  private static StabilityChart.Point deeper(StableDepth stable, double speedRadPerS) {
+    double lower = (1 - NEAR / 2) * speedRadPerS;
+    double asIs = stable.medianAt(speedRadPerS).depthM();
+    double below = stable.medianAt(lower).depthM();
+    return below > asIs
+        ? new StabilityChart.Point(lower, below, Double.NaN)
+        : new StabilityChart.Point(speedRadPerS, asIs, Double.NaN);
+  }
+
+  /** The pockets as {@link #best}, each taken to its top. */
+  static List<StabilityChart.Point> refined(
+      StableDepth stable, double fromRadPerS, double toRadPerS) {
+    return best(stable, fromRadPerS, toRadPerS).stream()
+        .map(point -> onTop(stable, point.spindleRadPerS(), toRadPerS))
+        .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
+        .toList();
+  }
+
+  /** The top of a pocket near a speed. */
+  private static StabilityChart.Point onTop(
+      StableDepth stable, double speedRadPerS, double mostRadPerS) {
+    double top =
+        GoldenSection.peak(
+            (1 - NEAR) * speedRadPerS,
+            Math.min(mostRadPerS, (1 + NEAR) * speedRadPerS),
+            TOP_STEPS,
+            speed -> stable.medianAt(speed).depthM());
+    return new StabilityChart.Point(top, stable.medianAt(top).depthM(), Double.NaN);
   }
 
   /**

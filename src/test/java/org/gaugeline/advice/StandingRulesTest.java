@@ -98,8 +98,8 @@ class StandingRulesTest {
         reason.capacity() <= 0
             ? 0
             : reason.demand() <= 0 ? Double.POSITIVE_INFINITY : reason.capacity() / reason.demand();
-    // what is only predicted takes points away a sixth as fast
+    // what is only predicted takes points away a twelfth as fast
     boolean tentative = pair == Pair.STABLE_DEPTH && ratio < 1;
-    return Score.of(tentative ? Math.pow(ratio, 1 / 6.0) : ratio, pair.fullRatio());
+    return Score.of(tentative ? Math.pow(ratio, 1 / 12.0) : ratio, pair.fullRatio());
   }
 }

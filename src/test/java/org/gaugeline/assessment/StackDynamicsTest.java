@@ -161,6 +161,31 @@ class StackDynamicsTest {
     }
   }
 
+  /**
+   * Past a flange 330 mm up a pipe must be finished: damped bodies are offered, and at the asked
+   * speed the best of them cuts deeper than it would with its mass stuck.
+   */
+  @Test
+  void aFarReachThatMustFinishIsOfferedADampedBodyThatCutsDeeperThanItsSolidTwin() {
+    Intents pipe =
+        Intents.demo("27-column-pipe-far-down")
+            .with("/operation/stage", "finishing")
+            .with("/operation/axialDepthMm", 1)
+            .with("/operation/radialDepthMm", 0.5)
+            .with("/feature/toleranceBandUm", 150);
+    JobContext context = context(pipe);
+    RankedAssembly best = Bench.ask(pipe).assemblies().get(0);
+    HolderBody holder = best.assembly().holder();
+    assertThat(holder.damper()).as("the mass in %s", holder.ref()).isNotNull();
+    StackDynamics dynamics = dynamics(context, holder, best.assembly().stickOutM());
+    double speed = context.job.operation().spindleSpeedRadPerS();
+    double damped = lobes(context, dynamics.response(StackDraw.MEDIAN)).limitAt(speed).depthM();
+    double solid = lobes(context, dynamics.modal(StackDraw.MEDIAN)).limitAt(speed).depthM();
+    assertThat(damped / solid)
+        .as("depth of %s over its solid twin's", holder.ref())
+        .isGreaterThan(1.5);
+  }
+
   /** Largest response within a quarter of a frequency. */
   private static double peak(TipResponse response, double aroundRadPerS) {
     double[] g = new double[2];
