@@ -42,8 +42,8 @@ final class StableSpeeds {
   /** Rubbing flanks move a pocket down a little: the deeper of two places. */
   private static StabilityChart.Point deeper(StableDepth stable, double speedRadPerS) {
     double lower = (1 - NEAR / 2) * speedRadPerS;
-    double asIs = stable.medianAt(speedRadPerS).depthM();
-    double below = stable.medianAt(lower).depthM();
+    double asIs = stable.lobes().limitAt(speedRadPerS).depthM();
+    double below = stable.lobes().limitAt(lower).depthM();
     return below > asIs
         ? new StabilityChart.Point(lower, below, Double.NaN)
         : new StabilityChart.Point(speedRadPerS, asIs, Double.NaN);
