@@ -253,7 +253,9 @@ final class StableDepth {
         percentile(limits, HALF),
         percentile(limits, 1 - context.job.preferences().confidence()),
         () -> probabilityAtLeast(limits, asked),
-        List.of(measured ? "measured" : "dynamics-memory", cut.ktSourceKey()),
+        measured
+            ? List.of("measured", cut.ktSourceKey())
+            : List.of("dynamics-memory", "altintas-tip-modes", cut.ktSourceKey()),
         !measured);
   }
 

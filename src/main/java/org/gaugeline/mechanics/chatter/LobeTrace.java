@@ -66,20 +66,12 @@ final class LobeTrace {
 
   /** The next place, with its eigenvalues in any order. */
   void step(double omegaRadPerS, double[] eigenvalues) {
-    double[] free = older;
-    older = before;
-    before = now;
-    now = free;
-    olderOmega = beforeOmega;
-    beforeOmega = nowOmega;
-    nowOmega = omegaRadPerS;
-    System.arraycopy(eigenvalues, 0, now, 0, 4);
-    known++;
+    double[] next = advance(omegaRadPerS);
+    System.arraycopy(eigenvalues, 0, next, 0, 4);
     if (known > 1) {
-      CutMatrix.keepBranches(now, before);
-      look(0);
-      look(2);
+      CutMatrix.keepBranches(next, before);
     }
+    look();
   }
 
   /**
@@ -88,6 +80,16 @@ final class LobeTrace {
    * @param kappa both κ, four numbers from {@code at}
    */
   void step(double omegaRadPerS, double re, double im, double[] kappa, int at) {
+    double[] next = advance(omegaRadPerS);
+    next[0] = re * kappa[at] - im * kappa[at + 1];
+    next[1] = re * kappa[at + 1] + im * kappa[at];
+    next[2] = re * kappa[at + 2] - im * kappa[at + 3];
+    next[3] = re * kappa[at + 3] + im * kappa[at + 2];
+    look();
+  }
+
+  /** Moves on by one place; returns where its eigenvalues go. */
+  private double[] advance(double omegaRadPerS) {
     double[] free = older;
     older = before;
     before = now;
@@ -95,11 +97,11 @@ final class LobeTrace {
     olderOmega = beforeOmega;
     beforeOmega = nowOmega;
     nowOmega = omegaRadPerS;
-    free[0] = re * kappa[at] - im * kappa[at + 1];
-    free[1] = re * kappa[at + 1] + im * kappa[at];
-    free[2] = re * kappa[at + 2] - im * kappa[at + 3];
-    free[3] = re * kappa[at + 3] + im * kappa[at + 2];
     known++;
+    return now;
+  }
+
+  private void look() {
     if (known > 1) {
       look(0);
       look(2);
