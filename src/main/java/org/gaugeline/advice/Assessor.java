@@ -88,9 +88,7 @@ public final class Assessor {
    * @throws IntentFaultException where a reference is unknown or nothing holds a tool
    */
   public Judged judgeLine(Intent intent, GivenAssembly given) {
-    return Boolean.TRUE.equals(intent.preferences().stability())
-        ? judge(intent, given)
-        : judgeFirm(intent, given);
+    return intent.preferences().asksStability() ? judge(intent, given) : judgeFirm(intent, given);
   }
 
   /** By every rule that can find an error: a stable depth that is only predicted finds none. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiPredicate;
 import org.gaugeline.assembly.HolderBody;
@@ -47,11 +46,13 @@ final class NearestFit {
     static final Found NOTHING = new Found("", List.of());
   }
 
-  /** The changes for the first of the losing assemblies, nearest first, that one would do for. */
+  /**
+   * The changes for the first of the losing assemblies that one would do for.
+   *
+   * @param losing nearest first
+   */
   Found among(List<RankedAssembly> losing) {
-    List<RankedAssembly> nearest =
-        losing.stream().sorted(Comparator.comparingInt(RankedAssembly::rank)).toList();
-    for (RankedAssembly assembly : nearest) {
+    for (RankedAssembly assembly : losing) {
       List<Recommendation.Change> changes = changes(assembly);
       if (!changes.isEmpty()) {
         return new Found(assembly.id(), changes);

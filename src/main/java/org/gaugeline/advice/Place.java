@@ -54,10 +54,10 @@ record Place(
 
   /** With its stable depth, where that is judged. */
   Place inFull(JobContext context) {
-    Weighed whole =
-        known == Known.ALL
-            ? weighed
-            : weighed.with(context, Appraiser.withStableDepth(context, weighed.appraisal()));
+    if (isSettled()) {
+      return this;
+    }
+    Weighed whole = weighed.with(context, Appraiser.withStableDepth(context, weighed.appraisal()));
     return of(whole, whole, rankBy, Known.ALL);
   }
 
@@ -68,20 +68,24 @@ record Place(
   /**
    * A place.
    *
-   * @param atBest by what it is ordered
+   * @param weighed what stands there
+   * @param atBest the same by what it is ordered: by what it can have at best
    */
   private static Place of(Weighed weighed, Weighed atBest, RankBy rankBy, Known known) {
     double fit = -tenths(atBest.scores().overall());
-    return switch (rankBy) {
-      case FIT -> place(weighed, atBest, fit, outlay(weighed), rankBy, known);
-      case COST -> place(weighed, atBest, weighed.economics().costPerPart(), fit, rankBy, known);
-    };
-  }
-
-  private static Place place(
-      Weighed weighed, Weighed atBest, double first, double second, RankBy rankBy, Known known) {
+    boolean byFit =
+        switch (rankBy) {
+          case FIT -> true;
+          case COST -> false;
+        };
     return new Place(
-        weighed, atBest.appraisal().standing(), nearness(weighed), first, second, rankBy, known);
+        weighed,
+        atBest.appraisal().standing(),
+        nearness(weighed),
+        byFit ? fit : weighed.economics().costPerPart(),
+        byFit ? outlay(weighed) : fit,
+        rankBy,
+        known);
   }
 
   /** Suitable or marginal. */

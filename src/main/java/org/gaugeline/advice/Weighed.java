@@ -20,7 +20,11 @@ record Weighed(Candidate candidate, Appraisal appraisal, Scores scores, Economic
   }
 
   /** The same candidate, looked at once more. */
+  @SuppressWarnings("ReferenceEquality") // an equal appraisal would only be scored again
   Weighed with(JobContext context, Appraisal other) {
+    if (other == appraisal) {
+      return this;
+    }
     return new Weighed(candidate, other, scores(context.job().preferences(), other), economics);
   }
 

@@ -254,7 +254,7 @@ public final class GivenStack {
     /** The body of a catalogue id, or of what the shop owns in the caller's own words. */
     private @Nullable HolderBody named(String ref) {
       HolderBody of = composer.named(ref);
-      return of == null && ref.startsWith(InlineBodies.OWN) ? owned().get(ref) : of;
+      return of == null && StockRefs.isOwn(ref) ? owned().get(ref) : of;
     }
 
     private Map<String, HolderBody> owned() {

@@ -93,74 +93,56 @@ public record HolderBody(
 
   /** The same under another name. */
   HolderBody named(String otherRef) {
-    return new HolderBody(
-        otherRef,
-        origin,
-        family,
-        spindleInterface,
-        faceContact,
-        boreM,
-        colletSize,
-        projectionM,
-        sections,
-        minInsertionM,
-        maxInsertionM,
-        ratings,
-        price,
-        throughCoolant,
-        sourceKey,
-        parts,
-        seams,
-        damper,
-        known);
+    return with(otherRef, origin, sections, ratings, price, throughCoolant, damper, known);
   }
 
   /** The same with what is known better of what holds the tool in it. */
   HolderBody knowing(Ratings better, Known more, boolean coolantPasses, double otherPrice) {
-    return new HolderBody(
+    return with(
         ref,
         Origin.REQUEST,
-        family,
-        spindleInterface,
-        faceContact,
-        boreM,
-        colletSize,
-        projectionM,
         sections,
-        minInsertionM,
-        maxInsertionM,
         ratings.with(better),
         otherPrice,
         coolantPasses,
-        sourceKey,
-        parts,
-        seams,
         damper,
         known.with(more));
   }
 
   /** The same with a tuned mass inside. */
   HolderBody damped(Damper mass, List<ProfileSection> hollowed) {
+    return with(ref, origin, hollowed, ratings, price, throughCoolant, mass, known);
+  }
+
+  private HolderBody with(
+      String otherRef,
+      Origin otherOrigin,
+      List<ProfileSection> otherSections,
+      Ratings otherRatings,
+      double otherPrice,
+      boolean coolantPasses,
+      @Nullable Damper otherDamper,
+      Known otherKnown) {
     return new HolderBody(
-        ref,
-        origin,
+        otherRef,
+        otherOrigin,
         family,
         spindleInterface,
         faceContact,
         boreM,
         colletSize,
         projectionM,
-        hollowed,
+        otherSections,
         minInsertionM,
         maxInsertionM,
-        ratings,
-        price,
-        throughCoolant,
+        otherRatings,
+        otherPrice,
+        coolantPasses,
         sourceKey,
         parts,
         seams,
-        mass,
-        known);
+        otherDamper,
+        otherKnown);
   }
 
   /** Components from the spindle outward. */

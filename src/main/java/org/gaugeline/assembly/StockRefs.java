@@ -14,6 +14,11 @@ public final class StockRefs {
     this.composer = new Composer(catalogue);
   }
 
+  /** Whether a reference may name a body that a request described. */
+  public static boolean isOwn(String ref) {
+    return ref.startsWith(InlineBodies.OWN);
+  }
+
   /** Whether the catalogue has it, or can put it together. */
   public boolean knows(String ref) {
     return catalogue.byRef().containsKey(ref)

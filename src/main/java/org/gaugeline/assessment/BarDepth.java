@@ -1,7 +1,6 @@
 package org.gaugeline.assessment;
 
-import java.util.List;
-import java.util.stream.IntStream;
+import org.gaugeline.mechanics.FalsePosition;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
 import org.gaugeline.mechanics.beam.BeamSegment;
@@ -11,9 +10,7 @@ import org.gaugeline.mechanics.beam.ReducedModes;
 import org.gaugeline.mechanics.chatter.MillingProcess;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
 import org.gaugeline.mechanics.damper.TuningHost;
-import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
-import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipModel;
 import org.gaugeline.mechanics.receptance.TunedResponse;
 import org.jspecify.annotations.Nullable;
@@ -57,12 +54,10 @@ record BarDepth(
     ReducedModes modes = modes(overhangM);
     return TipModel.symmetric(
         mass == null
-            ? new ModalResponse(tipModes(modes), modes.tipResidualMPerN())
-            : new TunedResponse(
-                hostModes(modes),
-                modes.tipResidualMPerN(),
-                modes.crossResidualMPerN(),
-                modes.placeResidualMPerN(),
+            ? ModalResponse.of(modes, any -> dampingRatio)
+            : TunedResponse.of(
+                modes,
+                any -> dampingRatio,
                 TuningHost.of(modes, massKg(mass, overhangM)).chatterTuned()));
   }
 
@@ -77,30 +72,6 @@ record BarDepth(
             : ReducedChain.of(chain, 1, mass.atShare() * overhangM),
         new double[] {joint.translationNPerM(), joint.rotationNmPerRad()});
     return modes;
-  }
-
-  private List<TipMode> tipModes(ReducedModes modes) {
-    return IntStream.range(0, modes.count())
-        .mapToObj(
-            i ->
-                new TipMode(
-                    modes.angularFrequencyRadPerS(i),
-                    dampingRatio,
-                    modes.tipShape(i) * modes.tipShape(i),
-                    0))
-        .toList();
-  }
-
-  private List<HostMode> hostModes(ReducedModes modes) {
-    return IntStream.range(0, modes.count())
-        .mapToObj(
-            i ->
-                new HostMode(
-                    modes.angularFrequencyRadPerS(i),
-                    dampingRatio,
-                    modes.tipShape(i),
-                    modes.placeShape(i)))
-        .toList();
   }
 
   /** The bar on its joint, hollow where a mass hangs, without that mass. */
@@ -129,8 +100,8 @@ record BarDepth(
   }
 
   /**
-   * The overhang from which the depth is less than asked, by false position (Illinois rule) on
-   * logarithms, in which the depth is nearly straight; halving where no depth chatters.
+   * The overhang from which the depth is less than asked, by false position on logarithms, in which
+   * the depth is nearly straight; halving where no depth chatters.
    *
    * @param depthM asked depth, m, greater than 0
    * @param shortestM where the search begins, m
@@ -148,28 +119,15 @@ record BarDepth(
     if (atHigh >= 0) {
       return Double.POSITIVE_INFINITY;
     }
+    FalsePosition bracket = new FalsePosition(low, atLow, high, atHigh);
     double x = low;
-    int side = 0;
-    for (int step = 0; step < MOST_STEPS && high - low > CLOSE; step++) {
-      x =
-          Double.isInfinite(atLow)
-              ? (low + high) / 2
-              : low + (high - low) * atLow / (atLow - atHigh);
+    for (int step = 0; step < MOST_STEPS && bracket.width() > CLOSE; step++) {
+      x = bracket.next();
       double value = Math.log(guaranteedM(Math.exp(x)) / depthM);
       if (Math.abs(value) < CLOSE) {
         break;
       }
-      if (value > 0) {
-        low = x;
-        atLow = value;
-        atHigh = side == 1 ? atHigh / 2 : atHigh;
-        side = 1;
-      } else {
-        high = x;
-        atHigh = value;
-        atLow = side == -1 ? atLow / 2 : atLow;
-        side = -1;
-      }
+      bracket.narrow(x, value);
     }
     return Math.exp(x);
   }

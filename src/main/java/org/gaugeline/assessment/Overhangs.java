@@ -94,7 +94,7 @@ public record Overhangs(
               bar.material(context.models),
               bar.room(context.models.data()),
               damping,
-              cut.process());
+              cut.undamped());
       bars.add(
           new Bar(
               bar,

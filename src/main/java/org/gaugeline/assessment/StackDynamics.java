@@ -1,6 +1,5 @@
 package org.gaugeline.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
@@ -11,9 +10,7 @@ import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.ReducedChain;
 import org.gaugeline.mechanics.beam.ReducedModes;
 import org.gaugeline.mechanics.damper.TuningHost;
-import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
-import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipResponse;
 import org.gaugeline.mechanics.receptance.TunedMass;
 import org.gaugeline.mechanics.receptance.TunedResponse;
@@ -93,39 +90,13 @@ final class StackDynamics {
   /** The response as modes; a tuned mass is left out. */
   ModalResponse modal(StackDraw draw) {
     solve(draw);
-    Damping damping = damping(draw);
-    List<TipMode> tip = new ArrayList<>(modes.count());
-    for (int i = 0; i < modes.count(); i++) {
-      double shape = modes.tipShape(i);
-      tip.add(
-          new TipMode(
-              modes.angularFrequencyRadPerS(i),
-              damping.ratio(modes.baseEnergyShare(i)),
-              shape * shape,
-              0));
-    }
-    return new ModalResponse(tip, modes.tipResidualMPerN());
+    return ModalResponse.of(modes, damping(draw)::ratio);
   }
 
   /** The response with a tuned mass at the place of the body's. */
   TunedResponse damped(StackDraw draw, TunedMass mass) {
     solve(draw);
-    Damping damping = damping(draw);
-    List<HostMode> host = new ArrayList<>(modes.count());
-    for (int i = 0; i < modes.count(); i++) {
-      host.add(
-          new HostMode(
-              modes.angularFrequencyRadPerS(i),
-              damping.ratio(modes.baseEnergyShare(i)),
-              modes.tipShape(i),
-              modes.placeShape(i)));
-    }
-    return new TunedResponse(
-        host,
-        modes.tipResidualMPerN(),
-        modes.crossResidualMPerN(),
-        modes.placeResidualMPerN(),
-        mass);
+    return TunedResponse.of(modes, damping(draw)::ratio, mass);
   }
 
   /** What damps a draw: as measured of a part, else as usual. */

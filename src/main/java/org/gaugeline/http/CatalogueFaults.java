@@ -185,7 +185,7 @@ final class CatalogueFaults {
       @Nullable String spindle,
       boolean describes,
       List<Fault> faults) {
-    boolean own = ref != null && ComponentRefs.isOwn(ref);
+    boolean own = ref != null && StockRefs.isOwn(ref);
     if (ref != null && !refs.knows(ref) && !(own && describes)) {
       List<String> nearest = own ? List.of() : refs.nearest(ref);
       faults.add(unknown(pointer + "/ref", "unknown-holder", ref, nearest, own ? OWN : ""));

@@ -18,48 +18,49 @@ import org.jspecify.annotations.Nullable;
  * stacks of bodies joined by {@code +}.
  */
 final class ComponentRefs {
-  /** How answers name a body that a request described. */
-  private static final String OWN = "own-";
-
-  private final Map<String, ComponentEntry> bodies;
+  private final HolderCatalogue catalogue;
   private final StockRefs stacks;
   private final Set<String> collets;
   private final StandardParts standardParts;
-  private final NearNames names;
+
+  /** Made when a body first names a component: most callers never do. */
+  private volatile @Nullable Index index;
+
+  private record Index(Map<String, ComponentEntry> bodies, NearNames names) {}
 
   ComponentRefs(ReferenceData data, HolderCatalogue catalogue) {
-    this.bodies = ComponentEntry.all(catalogue);
+    this.catalogue = catalogue;
     this.stacks = new StockRefs(catalogue);
     this.collets = data.colletSizes().keySet();
     this.standardParts = new StandardParts(data);
-    List<String> all = new ArrayList<>(bodies.keySet());
-    all.addAll(collets);
-    all.addAll(standardParts.refs());
-    this.names = new NearNames(all);
+  }
+
+  /** Two threads at once may both make it, and make the same. */
+  private Index index() {
+    Index known = index;
+    if (known == null) {
+      Map<String, ComponentEntry> bodies = ComponentEntry.all(catalogue);
+      List<String> all = new ArrayList<>(bodies.keySet());
+      all.addAll(collets);
+      all.addAll(standardParts.refs());
+      known = new Index(bodies, new NearNames(all));
+      index = known;
+    }
+    return known;
   }
 
   boolean knows(String ref) {
     return stacks.knows(ref) || collets.contains(ref) || standardParts.named(ref) != null;
   }
 
-  /** Whether a reference may name what the request itself describes. */
-  static boolean isOwn(String ref) {
-    return ref.startsWith(OWN);
-  }
-
   /** A body of the catalogue; null for all else. */
   @Nullable ComponentEntry body(String ref) {
-    return bodies.get(ref);
-  }
-
-  /** Whether it is a body, or a stack of them, of which a shop counts how many it has. */
-  boolean isCounted(String ref) {
-    return stacks.knows(ref);
+    return index().bodies().get(ref);
   }
 
   /** What a reference does in an assembly; null for stacks and for what is not known. */
   @Nullable Role role(String ref) {
-    ComponentEntry body = bodies.get(ref);
+    ComponentEntry body = index().bodies().get(ref);
     if (body != null) {
       return body.role();
     }
@@ -67,10 +68,10 @@ final class ComponentRefs {
       return Role.COLLET;
     }
     StandardPart part = standardParts.named(ref);
-    return part == null ? isOwn(ref) ? Role.HOLDER : null : part.role();
+    return part == null ? StockRefs.isOwn(ref) ? Role.HOLDER : null : part.role();
   }
 
   List<String> nearest(String ref) {
-    return names.nearest(ref, Nearest.MOST);
+    return index().names().nearest(ref, Nearest.MOST);
   }
 }

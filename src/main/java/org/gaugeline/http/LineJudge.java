@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.gaugeline.advice.Assessor;
 import org.gaugeline.assembly.GivenAssembly;
 import org.gaugeline.assembly.HolderCatalogue;
+import org.gaugeline.assembly.StockRefs;
 import org.gaugeline.assessment.StabilityChart;
 import org.gaugeline.http.wire.WireAssessment;
 import org.gaugeline.job.Intent;
@@ -36,7 +37,7 @@ final class LineJudge {
   private final RequestBody<WireAssessment> bodies;
   private final Assessor assessor;
   private final SymbolLines symbols;
-  private final ComponentRefs refs;
+  private final StockRefs counted;
   private final Schema lines;
   private final Schema machines;
 
@@ -46,7 +47,7 @@ final class LineJudge {
     this.bodies = RequestBody.ofAssessments(document, new CatalogueFaults(data, holders));
     this.assessor = assessor;
     this.symbols = new SymbolLines(symbols);
-    this.refs = new ComponentRefs(data, holders);
+    this.counted = new StockRefs(holders);
     this.lines = document.schema("ListLine");
     this.machines = document.schema("ListMachine");
   }
@@ -107,7 +108,7 @@ final class LineJudge {
 
   /** A line tells them only where it asks for them: a list shall not wait for what nobody reads. */
   private static List<StabilityChart.Point> stableSpeeds(Intent intent, Assessor.Judged judged) {
-    boolean asked = Boolean.TRUE.equals(intent.preferences().stability());
+    boolean asked = intent.preferences().asksStability();
     return asked ? judged.context().stableSpeeds(judged.appraisal()) : List.of();
   }
 
@@ -115,7 +116,7 @@ final class LineJudge {
     return given.components().stream()
         .map(GivenAssembly.Component::ref)
         .filter(Objects::nonNull)
-        .filter(refs::isCounted)
+        .filter(counted::knows)
         .toList();
   }
 

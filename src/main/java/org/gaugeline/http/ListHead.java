@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.Map;
+import org.gaugeline.assembly.StockRefs;
 import org.gaugeline.toollist.FailOn;
 import org.gaugeline.toollist.ListCheck;
 
@@ -86,7 +87,7 @@ record ListHead(
 
   private static boolean namesOwn(JsonNode components) {
     for (JsonNode component : components) {
-      if (ComponentRefs.isOwn(component.path("ref").asText())) {
+      if (StockRefs.isOwn(component.path("ref").asText())) {
         return true;
       }
     }

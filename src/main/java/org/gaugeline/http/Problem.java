@@ -18,22 +18,17 @@ record Problem(String kind, String title, int status, String detail, List<Fault>
   static final int MOST_LISTED = 1000;
 
   static Problem malformed(String detail, Map<String, Object> parameters) {
-    return new Problem(
-        "malformed-body",
-        "The body is not I-JSON",
-        400,
-        detail,
-        List.of(new Fault("", "malformed", detail, parameters)));
+    return malformed("The body is not I-JSON", detail, parameters);
   }
 
   /** A table, or a row of it, whose cells cannot be told apart. */
   static Problem malformedTable(String detail, Map<String, Object> parameters) {
-    return new Problem(
-        "malformed-body",
-        "The table cannot be read",
-        400,
-        detail,
-        List.of(new Fault("", "malformed", detail, parameters)));
+    return malformed("The table cannot be read", detail, parameters);
+  }
+
+  private static Problem malformed(String title, String detail, Map<String, Object> parameters) {
+    List<Fault> faults = List.of(new Fault("", "malformed", detail, parameters));
+    return new Problem("malformed-body", title, 400, detail, faults);
   }
 
   static Problem invalid(List<Fault> faults) {

@@ -230,5 +230,10 @@ public record Intent(
       @Nullable Double speedWeight,
       @Nullable Double confidence,
       @Nullable Integer limit,
-      @Nullable Boolean stability) {}
+      @Nullable Boolean stability) {
+    /** Whether the stable depth is asked for in so many words. */
+    public boolean asksStability() {
+      return Boolean.TRUE.equals(stability);
+    }
+  }
 }

@@ -1,5 +1,7 @@
 package org.gaugeline.mechanics.chatter;
 
+import org.gaugeline.mechanics.FalsePosition;
+
 /**
  * Follows both eigenvalues q of a cut and a tip along frequency, finds where one of them is real,
  * and keeps the largest: the least depth 1/q that chatters.
@@ -157,32 +159,18 @@ final class LobeTrace {
     }
   }
 
-  /** Solves for a crossing by the Illinois rule and keeps it if best. */
+  /** Solves for a crossing and keeps it if best. */
   private void solve(double from, double[] atFrom, double to, double[] atTo, int at) {
-    double low = from;
-    double high = to;
-    double imLow = atFrom[at + 1];
-    double imHigh = atTo[at + 1];
-    double w = low - imLow * (high - low) / (imHigh - imLow);
-    int side = 0;
+    FalsePosition bracket = new FalsePosition(from, atFrom[at + 1], to, atTo[at + 1]);
+    double w = bracket.next();
     for (int step = 0; step < REFINEMENTS; step++) {
       between(w, from, atFrom, to, atTo);
       double im = q[at + 1];
       if (Math.abs(im) < TOLERANCE * Math.abs(q[at])) {
         break;
       }
-      if ((im > 0) == (imHigh > 0)) {
-        high = w;
-        imHigh = im;
-        imLow = side == 1 ? imLow / 2 : imLow;
-        side = 1;
-      } else {
-        low = w;
-        imLow = im;
-        imHigh = side == -1 ? imHigh / 2 : imHigh;
-        side = -1;
-      }
-      w = low - imLow * (high - low) / (imHigh - imLow);
+      bracket.narrow(w, im);
+      w = bracket.next();
     }
     if (q[at] > bestQ) {
       bestQ = q[at];

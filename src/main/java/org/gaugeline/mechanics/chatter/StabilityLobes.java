@@ -1,6 +1,8 @@
 package org.gaugeline.mechanics.chatter;
 
 import java.util.List;
+import java.util.function.Supplier;
+import org.gaugeline.mechanics.FalsePosition;
 import org.gaugeline.mechanics.GoldenSection;
 import org.gaugeline.mechanics.Require;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
@@ -40,13 +42,15 @@ public final class StabilityLobes {
   private double chosenRe;
   private double chosenIm;
 
-  /** Limits at given speeds where the flanks damp; null where they do not. */
-  private final @Nullable RubbedLobes rubbed;
+  /** Limits at given speeds where the flanks damp, made when first asked for; null where not. */
+  private final @Nullable Supplier<RubbedLobes> rubbing;
 
-  private StabilityLobes(OrientedResponse response, @Nullable RubbedLobes rubbed) {
+  private @Nullable RubbedLobes rubbed;
+
+  private StabilityLobes(OrientedResponse response, @Nullable Supplier<RubbedLobes> rubbing) {
     this.response = response;
     this.twiceGainPa = 2 * response.gainPa();
-    this.rubbed = rubbed;
+    this.rubbing = rubbing;
   }
 
   /**
@@ -61,7 +65,7 @@ public final class StabilityLobes {
     return new StabilityLobes(
         response,
         process.damping().exists()
-            ? new RubbedLobes(process, tip, response.coarseSupportRadPerS())
+            ? () -> new RubbedLobes(process, tip, response.coarseSupportRadPerS())
             : null);
   }
 
@@ -111,8 +115,10 @@ public final class StabilityLobes {
    */
   public ChatterLimit limitAt(double spindleRadPerS) {
     Require.positive("spindleRadPerS", spindleRadPerS);
-    if (rubbed != null) {
-      return rubbed.limitAt(spindleRadPerS);
+    if (rubbing != null) {
+      RubbedLobes known = rubbed == null ? rubbing.get() : rubbed;
+      rubbed = known;
+      return known.limitAt(spindleRadPerS);
     }
     LobeNodes nodes = nodes();
     double perOmega = 1 / (response.teeth() * spindleRadPerS);
@@ -130,36 +136,26 @@ public final class StabilityLobes {
     return known;
   }
 
-  /**
-   * Solves for the crossing with the response itself, by false position with the Illinois rule,
-   * which keeps the bracket and does not stall.
-   */
+  /** Solves for the crossing with the response itself. */
   private ChatterLimit solved(LobeNodes nodes, LobeCrossing crossing, double perOmega) {
     int node = crossing.node();
     double low = nodes.omega[node - 1];
     double high = nodes.omega[node];
-    double atLow = low * perOmega - nodes.turn[node - 1] - crossing.lobe();
-    double atHigh = high * perOmega - nodes.turn[node] - crossing.lobe();
-    double w = low - atLow * (high - low) / (atHigh - atLow);
-    int side = 0;
+    FalsePosition bracket =
+        new FalsePosition(
+            low,
+            low * perOmega - nodes.turn[node - 1] - crossing.lobe(),
+            high,
+            high * perOmega - nodes.turn[node] - crossing.lobe());
+    double w = bracket.next();
     for (int step = 0; step < REFINEMENTS; step++) {
       choose(nodes, w, node);
       double value = w * perOmega - LobeNodes.turn(chosenRe, chosenIm) - crossing.lobe();
       if (Math.abs(value) < PHASE_TOLERANCE) {
         break;
       }
-      if ((value > 0) == (atHigh > 0)) {
-        high = w;
-        atHigh = value;
-        atLow = side == 1 ? atLow / 2 : atLow;
-        side = 1;
-      } else {
-        low = w;
-        atLow = value;
-        atHigh = side == -1 ? atHigh / 2 : atHigh;
-        side = -1;
-      }
-      w = low - atLow * (high - low) / (atHigh - atLow);
+      bracket.narrow(w, value);
+      w = bracket.next();
     }
     return new ChatterLimit(1 / (twiceGainPa * (chosenRe > 0 ? chosenRe : crossing.re())), w);
   }

@@ -1,8 +1,11 @@
 package org.gaugeline.mechanics.receptance;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BendingModes;
+import org.gaugeline.mechanics.beam.ReducedModes;
 import org.gaugeline.mechanics.beam.TipCompliance;
 
 /**
@@ -51,6 +54,28 @@ public final class ModalResponse implements TipResponse {
    */
   public static ModalResponse of(TipMode... modes) {
     return new ModalResponse(List.of(modes), 0);
+  }
+
+  /**
+   * Solved modes of a reduced chain at its tip; the residual makes the static compliance exact.
+   *
+   * @param modes solved
+   * @param dampingRatio ζ of a mode by the share of its strain energy in the base joint, above 0 to
+   *     below 1
+   * @return the response
+   */
+  public static ModalResponse of(ReducedModes modes, DoubleUnaryOperator dampingRatio) {
+    List<TipMode> tip = new ArrayList<>(modes.count());
+    for (int i = 0; i < modes.count(); i++) {
+      double shape = modes.tipShape(i);
+      tip.add(
+          new TipMode(
+              modes.angularFrequencyRadPerS(i),
+              dampingRatio.applyAsDouble(modes.baseEnergyShare(i)),
+              shape * shape,
+              0));
+    }
+    return new ModalResponse(tip, modes.tipResidualMPerN());
   }
 
   /**

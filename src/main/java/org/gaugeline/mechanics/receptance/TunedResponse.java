@@ -1,7 +1,10 @@
 package org.gaugeline.mechanics.receptance;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.gaugeline.mechanics.beam.ReducedModes;
 
 /**
  * Response of the tip of a bar with a tuned mass at some place of it, from the bar's modes. Sums up
@@ -71,6 +74,34 @@ public final class TunedResponse implements TipResponse {
       cross[i] = mode.tipShape() * mode.placeShape();
       place[i] = mode.placeShape() * mode.placeShape();
     }
+  }
+
+  /**
+   * Solved modes of a reduced chain with a watched place, and a tuned mass there.
+   *
+   * @param modes of the bar without the mass, solved
+   * @param dampingRatio ζ of a mode by the share of its strain energy in the base joint, above 0 to
+   *     below 1
+   * @param mass the tuned mass
+   * @return the response
+   */
+  public static TunedResponse of(
+      ReducedModes modes, DoubleUnaryOperator dampingRatio, TunedMass mass) {
+    List<HostMode> host = new ArrayList<>(modes.count());
+    for (int i = 0; i < modes.count(); i++) {
+      host.add(
+          new HostMode(
+              modes.angularFrequencyRadPerS(i),
+              dampingRatio.applyAsDouble(modes.baseEnergyShare(i)),
+              modes.tipShape(i),
+              modes.placeShape(i)));
+    }
+    return new TunedResponse(
+        host,
+        modes.tipResidualMPerN(),
+        modes.crossResidualMPerN(),
+        modes.placeResidualMPerN(),
+        mass);
   }
 
   /**
