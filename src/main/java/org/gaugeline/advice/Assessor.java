@@ -211,9 +211,11 @@ public final class Assessor {
     if (holder.origin() == HolderBody.Origin.REQUEST) {
       return Body.prepare(holder, models);
     }
-    Body prepared = bodies.get(holder.ref());
+    // a knob or tube may stop the coolant of a body that otherwise passes it
+    String key = holder.throughCoolant() ? holder.ref() : holder.ref() + " dry";
+    Body prepared = bodies.get(key);
     return prepared == null
-        ? bodies.computeIfAbsent(holder.ref(), ref -> Body.prepare(holder, models))
+        ? bodies.computeIfAbsent(key, any -> Body.prepare(holder, models))
         : prepared;
   }
 }

@@ -119,17 +119,17 @@ final class Applicable {
     face(d, false);
   }
 
-  /**
-   * The frequency and damping of a tuned mass bear on stable speeds and charts, not on the verdict.
-   */
+  /** The frequency and damping of a tuned mass bear on stable depth and speeds, on nothing else. */
   private void tuning(InlineHolder d, GivenStack.Kind kind) {
     TunedMass damper = d.tested().damper();
     boolean carries = kind == GivenStack.Kind.ADAPTER || kind == GivenStack.Kind.HOLDER;
     if (damper != null && carries) {
       if (damper.frequencyHz() != null) {
-        estimates.misplaced("damper-tuning-not-used", component.pointer() + "/damper/frequencyHz");
+        estimates.misplaced(
+            "damper-tuning-for-chatter", component.pointer() + "/damper/frequencyHz");
       } else if (damper.dampingRatio() != null) {
-        estimates.misplaced("damper-tuning-not-used", component.pointer() + "/damper/dampingRatio");
+        estimates.misplaced(
+            "damper-tuning-for-chatter", component.pointer() + "/damper/dampingRatio");
       }
     }
   }

@@ -214,9 +214,7 @@ public final class GivenStack {
     private HolderBody passing(HolderBody built, List<Accessory> accessories) {
       boolean asked = job.operation().coolant() == Coolant.THROUGH_TOOL;
       boolean stopped = accessories.stream().anyMatch(one -> !one.throughCoolant());
-      return asked && stopped && built.throughCoolant()
-          ? built.knowing(Ratings.NONE, Known.NOTHING, false, built.price())
-          : built;
+      return asked && stopped && built.throughCoolant() ? built.stoppingCoolant() : built;
     }
 
     private void add(GivenAssembly.Component component, int index) {

@@ -109,6 +109,11 @@ public record HolderBody(
         known.with(more));
   }
 
+  /** The same, stopping the coolant. */
+  HolderBody stoppingCoolant() {
+    return with(ref, origin, sections, ratings, price, false, damper, known);
+  }
+
   /** The same with a tuned mass inside. */
   HolderBody damped(Damper mass, List<ProfileSection> hollowed) {
     return with(ref, origin, hollowed, ratings, price, throughCoolant, mass, known);

@@ -45,11 +45,6 @@ final class CutsAtSpeed {
                 cut.process(score), spindleRadPerS, LOWEST_RAD_PER_S, HIGHEST_RAD_PER_S));
   }
 
-  /** With flanks that damp at the median; not kept. */
-  CutAtSpeed once(double spindleRadPerS) {
-    return new CutAtSpeed(cut.process(), spindleRadPerS, LOWEST_RAD_PER_S, HIGHEST_RAD_PER_S);
-  }
-
   /** The cuts of a job; null where no limit of regenerative chatter applies. */
   static @Nullable CutsAtSpeed of(JobContext context) {
     ChatterCut cut = ChatterCut.of(context);

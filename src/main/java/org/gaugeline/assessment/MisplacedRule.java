@@ -8,7 +8,7 @@ import org.gaugeline.assembly.GivenStack;
 record MisplacedRule() implements Rule {
   @Override
   public List<String> codes() {
-    return List.of("component-not-used", "property-not-applicable", "damper-tuning-not-used");
+    return List.of("component-not-used", "property-not-applicable", "damper-tuning-for-chatter");
   }
 
   @Override

@@ -9,10 +9,7 @@ import java.util.stream.IntStream;
 import org.gaugeline.assembly.Assembly;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
 import org.gaugeline.mechanics.chatter.StabilityLobes;
-import org.gaugeline.mechanics.receptance.ModalResponse;
-import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipModel;
-import org.gaugeline.mechanics.receptance.TunedResponse;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,9 +76,7 @@ final class StableDepth {
 
   /** Limit with everything at its median, or the tip as measured. */
   ChatterLimit medianAt(double spindleRadPerS) {
-    return isPrepared(tip)
-        ? cuts.once(spindleRadPerS).limit(tip.x())
-        : medianTip(0).limitAt(spindleRadPerS);
+    return lobes().limitAt(spindleRadPerS);
   }
 
   /** Lobes with everything at its median, or the tip as measured. */
@@ -133,7 +128,7 @@ final class StableDepth {
   private double atMostM(double spindleRadPerS, double probability) {
     double place = probability * DRAWS - HALF;
     int below = (int) Math.floor(place);
-    if (dynamics.isMeasured() || below < 0 || below + 1 >= SCREENED.size()) {
+    if (dynamics.isMeasured() || below + 1 >= SCREENED.size()) {
       return Double.POSITIVE_INFINITY;
     }
     double[] limits =
@@ -141,23 +136,14 @@ final class StableDepth {
             .mapToDouble(i -> drawnM(i, spindleRadPerS) / forceFactor(draws.get(i)))
             .sorted()
             .toArray();
-    return limits[below] + (place - below) * (limits[below + 1] - limits[below]);
+    return below < 0
+        ? limits[0]
+        : limits[below] + (place - below) * (limits[below + 1] - limits[below]);
   }
 
   /** Whether a cut prepared at a speed knows what to do with a tip. */
   private static boolean isPrepared(TipModel tip) {
-    if (tip.x() != tip.y()) {
-      return false;
-    }
-    if (tip.x() instanceof ModalResponse modal) {
-      for (TipMode mode : modal.modes()) {
-        if (mode.dampingRatio() < LEAST_PREPARED_DAMPING) {
-          return false;
-        }
-      }
-      return true;
-    }
-    return tip.x() instanceof TunedResponse;
+    return tip.x() == tip.y() && tip.x().leastDampingRatio() >= LEAST_PREPARED_DAMPING;
   }
 
   /** The same as if the tip were known to be at its median. */

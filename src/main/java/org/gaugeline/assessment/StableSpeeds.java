@@ -23,25 +23,39 @@ final class StableSpeeds {
   /**
    * Speeds that machine and assembly bear, deepest first. They are the pockets of the tip and the
    * teeth; rubbing flanks add depth everywhere, the more the slower, so that they would otherwise
-   * hide the pockets.
+   * hide the pockets. No depth beyond the flutes is told; of equal depths the faster comes first.
    */
   static List<StabilityChart.Point> best(JobContext context, Appraisal appraisal) {
     StableDepth stable = StableDepth.of(context, appraisal.body(), appraisal.assembly());
     double fastest = context.fastestRadPerS(appraisal);
-    return stable == null ? List.of() : best(stable, LOWEST_SHARE * fastest, fastest);
+    if (stable == null) {
+      return List.of();
+    }
+    double flute = context.job.tool().fluteLengthM();
+    return best(stable, LOWEST_SHARE * fastest, fastest).stream()
+        .map(
+            point ->
+                new StabilityChart.Point(
+                    point.spindleRadPerS(), Math.min(flute, point.depthM()), Double.NaN))
+        .sorted(
+            Comparator.comparingDouble(StabilityChart.Point::depthM)
+                .thenComparingDouble(StabilityChart.Point::spindleRadPerS)
+                .reversed())
+        .toList();
   }
 
   static List<StabilityChart.Point> best(StableDepth stable, double fromRadPerS, double toRadPerS) {
     StabilityLobes plain = StabilityLobes.milling(stable.cut.undamped(), stable.tip);
     return StablePockets.best(plain, fromRadPerS, toRadPerS, POCKET_SAMPLES, MOST_POCKETS).stream()
-        .map(pocket -> deeper(stable, pocket.spindleRadPerS()))
+        .map(pocket -> deeper(stable, pocket.spindleRadPerS(), fromRadPerS))
         .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
         .toList();
   }
 
   /** Rubbing flanks move a pocket down a little: the deeper of two places. */
-  private static StabilityChart.Point deeper(StableDepth stable, double speedRadPerS) {
-    double lower = (1 - NEAR / 2) * speedRadPerS;
+  private static StabilityChart.Point deeper(
+      StableDepth stable, double speedRadPerS, double leastRadPerS) {
+    double lower = Math.max(leastRadPerS, (1 - NEAR / 2) * speedRadPerS);
     double asIs = stable.lobes().limitAt(speedRadPerS).depthM();
     double below = stable.lobes().limitAt(lower).depthM();
     return below > asIs

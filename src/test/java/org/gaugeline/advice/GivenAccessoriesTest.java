@@ -46,6 +46,9 @@ class GivenAccessoriesTest {
     Scene solid = Scene.of(THROUGH, "knob-bt40-solid", STEEP.ref());
     assertThat(at(solid, "coolant-holder")).containsExactly("/assembly/components/0");
     assertThat(solid.judged().verdict()).isEqualTo(Verdict.UNFIT);
+    assertThat(solid.judged().appraisal().assembly().holder().origin())
+        .as("a knob changes nothing else of the holder")
+        .isEqualTo(STEEP.origin());
     Scene through = Scene.of(THROUGH, "knob-bt40-through", STEEP.ref());
     assertThat(at(through, "coolant-holder")).isEmpty();
     Scene flood = Scene.of(FLOOD, "knob-bt40-solid", STEEP.ref());

@@ -261,7 +261,7 @@ class InlineComponentsTest {
     Scene tuned =
         adapted(Role.DAMPED_BODY, Map.of("damper", Map.of("massKg", 0.7, "frequencyHz", 300)));
     assertThat(told(tuned).geometry()).isEqualTo(told(heavy).geometry());
-    assertThat(codes(tuned)).contains("damper-tuning-not-used");
+    assertThat(codes(tuned)).contains("damper-tuning-for-chatter");
     Scene inHolder = holder(Map.of("projectionMm", 160, "damper", Map.of("massKg", 0.3)));
     Scene heavier = holder(Map.of("projectionMm", 160, "damper", Map.of("massKg", 0.4)));
     assertThat(told(heavier).geometry().massKg() - told(inHolder).geometry().massKg())

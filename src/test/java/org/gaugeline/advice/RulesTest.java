@@ -374,7 +374,7 @@ public class RulesTest {
             Scene.of(MILL, COLLET).plus(Role.COLLET, null, InlineHolder.NONE),
             shrink.plus(Role.COLLET, null, InlineHolder.NONE)),
         rise(
-            "damper-tuning-not-used",
+            "damper-tuning-for-chatter",
             shrink.knowing(Map.of("family", "shrink-fit", "damper", Map.of("massKg", 0.2))),
             shrink.knowing(
                 Map.of(

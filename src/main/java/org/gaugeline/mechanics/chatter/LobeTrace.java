@@ -12,6 +12,9 @@ final class LobeTrace {
   private static final int REFINEMENTS = 12;
   private static final double TOLERANCE = 1e-9;
 
+  /** A sign that changes where branches were exchanged is no crossing. */
+  private static final double REAL = 1e-3;
+
   /** What a straight line between two places may hide of a crossing. */
   private static final double WORTH_SOLVING = 0.9;
 
@@ -172,7 +175,8 @@ final class LobeTrace {
       bracket.narrow(w, im);
       w = bracket.next();
     }
-    if (q[at] > bestQ) {
+    boolean isReal = Math.abs(q[at + 1]) < REAL * Math.abs(q[at]);
+    if (isReal && q[at] > bestQ) {
       bestQ = q[at];
       bestOmega = w;
     }

@@ -154,6 +154,15 @@ public final class ModalResponse implements TipResponse {
     return 0;
   }
 
+  @Override
+  public double leastDampingRatio() {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < angular.length; i++) {
+      least = Math.min(least, twiceDamping[i] / (2 * angular[i]));
+    }
+    return least;
+  }
+
   /** The sum of what each mode does not exceed. */
   @Override
   public double mostMPerN(double lowRadPerS, double highRadPerS) {

@@ -61,6 +61,11 @@ public final class SampledResponse implements TipResponse {
   }
 
   @Override
+  public double leastDampingRatio() {
+    return 0;
+  }
+
+  @Override
   public double mostMPerN(double lowRadPerS, double highRadPerS) {
     return Double.POSITIVE_INFINITY;
   }

@@ -27,6 +27,13 @@ public sealed interface TipResponse permits ModalResponse, SampledResponse, Tune
   double[] peaksRadPerS();
 
   /**
+   * Damping ratio of the sharpest resonance.
+   *
+   * @return ζ; 0 where it is not known, +∞ where there is none
+   */
+  double leastDampingRatio();
+
+  /**
    * What |H| does not exceed between two frequencies that are not far apart.
    *
    * @param lowRadPerS ω, rad/s, greater than 0

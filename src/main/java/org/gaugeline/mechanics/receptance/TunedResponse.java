@@ -21,6 +21,7 @@ import org.gaugeline.mechanics.beam.ReducedModes;
  */
 public final class TunedResponse implements TipResponse {
   private static final double BETWEEN_ENDS = 1.5;
+  private static final double NEAR_HALF_WIDTHS = 4;
   private static final int BISECTIONS = 30;
 
   private final List<HostMode> modes;
@@ -34,6 +35,12 @@ public final class TunedResponse implements TipResponse {
   private final double[] tip;
   private final double[] cross;
   private final double[] place;
+
+  /** Frequencies of the resonances, and their half widths. */
+  private final double[] angular;
+
+  private final double[] halfWidth;
+  private final double[] peaks;
 
   /**
    * A response of given modes.
@@ -74,6 +81,11 @@ public final class TunedResponse implements TipResponse {
       cross[i] = mode.tipShape() * mode.placeShape();
       place[i] = mode.placeShape() * mode.placeShape();
     }
+    boolean hangs = mass.massKg() > 0;
+    angular = new double[hangs ? 2 * n + 1 : n];
+    halfWidth = new double[angular.length];
+    findResonances(hangs);
+    peaks = byResponse();
   }
 
   /**
@@ -178,12 +190,30 @@ public final class TunedResponse implements TipResponse {
 
   @Override
   public double[] peaksRadPerS() {
-    return resonances()[0];
+    return peaks.clone();
   }
 
-  /** Away from the resonances |H| is convex, so that the larger end bounds it but for a share. */
+  @Override
+  public double leastDampingRatio() {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < angular.length; i++) {
+      least = Math.min(least, halfWidth[i] / angular[i]);
+    }
+    return least;
+  }
+
+  /**
+   * Away from the resonances |H| is convex, so that the larger end bounds it but for a share; near
+   * one nothing is said.
+   */
   @Override
   public double mostMPerN(double lowRadPerS, double highRadPerS) {
+    for (int i = 0; i < angular.length; i++) {
+      double near = NEAR_HALF_WIDTHS * halfWidth[i];
+      if (angular[i] + near >= lowRadPerS && angular[i] - near <= highRadPerS) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
     double[] ends = new double[4];
     at(lowRadPerS, ends, 0);
     at(highRadPerS, ends, 2);
@@ -192,12 +222,8 @@ public final class TunedResponse implements TipResponse {
     return BETWEEN_ENDS * Math.max(low, high);
   }
 
-  /** Frequencies of the resonances, then their half widths. */
-  private double[][] resonances() {
+  private void findResonances(boolean hangs) {
     int n = square.length;
-    boolean hangs = mass.massKg() > 0;
-    double[] angular = new double[hangs ? 2 * n + 1 : n];
-    double[] halfWidth = new double[angular.length];
     double own = mass.angularFrequencyRadPerS() * mass.angularFrequencyRadPerS();
     for (int i = 0; i < n; i++) {
       angular[i] = Math.sqrt(hangs ? coupledSquare(i, 0, square[i]) : square[i]);
@@ -212,12 +238,29 @@ public final class TunedResponse implements TipResponse {
       angular[i] = Math.sqrt(root);
       halfWidth[i] = coupledHalfWidth(root);
     }
-    return new double[][] {angular, halfWidth};
+  }
+
+  /** Frequencies of the resonances, that with the largest response first. */
+  private double[] byResponse() {
+    double[] ordered = angular.clone();
+    double[] size = new double[ordered.length];
+    double[] h = new double[2];
+    for (int i = 0; i < ordered.length; i++) {
+      at(angular[i], h, 0);
+      double now = h[0] * h[0] + h[1] * h[1];
+      int k = i;
+      for (; k > 0 && size[k - 1] < now; k--) {
+        size[k] = size[k - 1];
+        ordered[k] = ordered[k - 1];
+      }
+      size[k] = now;
+      ordered[k] = angular[i];
+    }
+    return ordered;
   }
 
   private double[] grid(double stepsPerHalfWidth) {
-    double[][] found = resonances();
-    return SupportGrid.of(found[0], found[1], stepsPerHalfWidth);
+    return SupportGrid.of(angular, halfWidth, stepsPerHalfWidth);
   }
 
   /**

@@ -10,9 +10,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.gaugeline.mechanics.cutting.MillingEngagement;
+import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
 import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipModel;
+import org.gaugeline.mechanics.receptance.TunedMass;
+import org.gaugeline.mechanics.receptance.TunedResponse;
 import org.junit.jupiter.api.Test;
 
 /** Damping by rubbing flanks in both stability solvers. */
@@ -137,6 +140,41 @@ class ProcessDampingTest {
         assertThat(other).as("case %d", i).isCloseTo(depth, withinPercentage(0.5));
       } else {
         assertThat(other).as("case %d: deeper than any flute", i).isGreaterThan(0.1);
+      }
+    }
+  }
+
+  /** The same with a tuned mass in the bar, whose resonances split. */
+  @Test
+  void aCutPreparedAtASpeedKnowsTunedMasses() {
+    SplittableRandom random = new SplittableRandom(75);
+    for (int i = 0; i < 400; i++) {
+      double first = TWO_PI * random.nextDouble(200, 700);
+      double zeta = random.nextDouble(0.006, 0.05);
+      double shape = random.nextDouble(0.5, 2);
+      TunedResponse tuned =
+          new TunedResponse(
+              List.of(
+                  new HostMode(first, zeta, shape, random.nextDouble(0.2, 1) * shape),
+                  new HostMode(
+                      first * random.nextDouble(2, 4),
+                      zeta,
+                      shape,
+                      random.nextDouble(-1, 1) * shape)),
+              1e-9,
+              0,
+              1e-9,
+              new TunedMass(
+                  random.nextDouble(0.02, 0.3),
+                  first * random.nextDouble(0.8, 1.2),
+                  random.nextDouble(0.02, 0.3)));
+      MillingProcess cut =
+          process(random).with(new ProcessDamping(random.nextDouble(2e-5, 2e-4), RADIUS_M));
+      double speed = radPerS(Math.exp(random.nextDouble(Math.log(800), Math.log(20_000))));
+      double depth = StabilityLobes.milling(cut, TipModel.symmetric(tuned)).limitAt(speed).depthM();
+      double other = new CutAtSpeed(cut, speed, TWO_PI * 20, TWO_PI * 10_000).limit(tuned).depthM();
+      if (depth < 0.2) {
+        assertThat(other).as("case %d", i).isCloseTo(depth, withinPercentage(0.5));
       }
     }
   }
