@@ -2,7 +2,7 @@ package org.gaugeline.advice;
 
 /** Version of the engine: any change of a number in an answer needs a new one. */
 public final class EngineVersion {
-  public static final String CURRENT = "1.3.0";
+  public static final String CURRENT = "1.4.0";
 
   private EngineVersion() {}
 }

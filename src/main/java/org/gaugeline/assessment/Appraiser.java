@@ -37,7 +37,7 @@ public final class Appraiser {
     return stable == null ? appraisal : appraisal.with(stable);
   }
 
-  /** The same with a stable depth that the true one does not exceed: a few draws tell it. */
+  /** The same with a stable depth that the true one does not exceed: one draw tells it. */
   public static Appraisal withStableDepthAtMost(JobContext context, Appraisal appraisal) {
     Margin most = StableDepth.optimisticMargin(context, appraisal.body(), appraisal.assembly());
     return most == null ? appraisal : appraisal.with(most);

@@ -1,11 +1,11 @@
 package org.gaugeline.assessment;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.gaugeline.mechanics.chatter.ChatterLimit;
+import org.gaugeline.mechanics.spread.Quantiles;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +17,7 @@ public final class ChartSolver {
   private static final int SPEEDS = 400;
   private static final int DEAR_SPEEDS = 40;
   private static final int MOST_BEST = 5;
+  private static final int FORCES = 3;
   private static final double LOWEST_SHARE = 0.1;
   private static final double HALF = 0.5;
   private static final double LOW = 0.05;
@@ -44,12 +45,12 @@ public final class ChartSolver {
   }
 
   private StabilityChart chart(ChartAsked asked) {
-    boolean modal = LowImmersion.applies(stable.tip);
+    boolean modal = LowImmersion.applies(stable.tip());
     boolean wanted =
         asked.method() == null
             ? cut.isLow(context)
             : asked.method() == StabilityMethod.SEMI_DISCRETIZATION;
-    LowImmersion fine = wanted && modal ? LowImmersion.of(cut.process(), stable.tip) : null;
+    LowImmersion fine = wanted && modal ? LowImmersion.of(cut.process(), stable.tip()) : null;
     double to = highest(asked);
     double from = lowest(asked, to);
     double[] speeds = evenly(from, to, fine == null ? SPEEDS : DEAR_SPEEDS);
@@ -80,7 +81,7 @@ public final class ChartSolver {
         at,
         guaranteed(boundary, at, asAsked),
         best(boundary, from, to, rough),
-        TipDynamics.modes(stable.tip),
+        TipDynamics.modes(stable.tip()),
         band(from, to),
         asAsked,
         DamperTunings.of(context, cut, appraisal.body(), appraisal.assembly()),
@@ -176,36 +177,39 @@ public final class ChartSolver {
     List<StabilityChart.Point> low = new ArrayList<>(BAND_SPEEDS);
     List<StabilityChart.Point> high = new ArrayList<>(BAND_SPEEDS);
     for (double speed : evenly(fromRadPerS, toRadPerS, BAND_SPEEDS)) {
-      double[] limits = stable.limitsM(speed);
-      low.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, LOW), Double.NaN));
-      high.add(new StabilityChart.Point(speed, StableDepth.percentile(limits, HIGH), Double.NaN));
+      DepthSpread spread = stable.spread(speed);
+      low.add(new StabilityChart.Point(speed, spread.quantileM(LOW), Double.NaN));
+      high.add(new StabilityChart.Point(speed, spread.quantileM(HIGH), Double.NaN));
     }
-    return new StabilityChart.Band(low, high, StableDepth.DRAWS);
+    return new StabilityChart.Band(low, high, StackDraw.FEW.size());
   }
 
   private StabilityChart.Cut asAsked(@Nullable LowImmersion fine) {
     double depth = context.job.operation().axialDepthM();
     double[] atMedianForce = stable.atMedianForceM(speed());
-    double[] limits = stable.withForce(atMedianForce);
+    DepthSpread spread = DepthSpread.of(atMedianForce, cut.ktOverMedian());
     return new StabilityChart.Cut(
         speed(),
         depth,
         point(speed(), fine),
-        StableDepth.percentile(limits, LOW),
-        StableDepth.percentile(limits, HIGH),
-        fine == null ? StableDepth.probabilityAtLeast(limits, depth) : probabilityStable(depth),
+        spread.quantileM(LOW),
+        spread.quantileM(HIGH),
+        fine == null ? spread.probabilityAtLeast(depth) : probabilityStable(depth),
         narrowing(atMedianForce));
   }
 
+  /** By semi-discretization, each draw with forces in the middle of equally likely parts. */
   private double probabilityStable(double depthM) {
-    long count =
-        stable.draws.stream()
-            .filter(
-                draw ->
-                    LowImmersion.of(cut.process(draw.rubbing()), stable.dynamics.model(draw))
-                        .isStable(speed(), depthM * stable.forceFactor(draw)))
-            .count();
-    return (double) count / StableDepth.DRAWS;
+    int count = 0;
+    for (StackDraw draw : StackDraw.FEW) {
+      LowImmersion drawn =
+          LowImmersion.of(cut.process(draw.rubbing()), stable.dynamics.model(draw));
+      for (int part = 0; part < FORCES; part++) {
+        double force = cut.ktOverMedian().quantile((part + HALF) / FORCES);
+        count += drawn.isStable(speed(), depthM * force) ? 1 : 0;
+      }
+    }
+    return (double) count / (StackDraw.FEW.size() * FORCES);
   }
 
   /** What would be left of the spread if the tip, or the force, were at its median for sure. */
@@ -213,11 +217,12 @@ public final class ChartSolver {
     List<StabilityChart.Narrowing> all = new ArrayList<>();
     if (!stable.dynamics.isMeasured()) {
       double[] known = stable.ofMedianTipM(speed());
-      all.add(narrowing("tap-test", "/assembly/measured/modes", stable.withForce(known)));
+      all.add(
+          narrowing(
+              "tap-test", "/assembly/measured/modes", DepthSpread.of(known, cut.ktOverMedian())));
     }
     if (Double.isNaN(context.job.workpiece().ktPa())) {
-      double[] known = atMedianForceM.clone();
-      Arrays.sort(known);
+      DepthSpread known = DepthSpread.of(atMedianForceM, Quantiles.exact(1));
       all.add(narrowing("cutting-force-test", "/workpiece/ktNPerMm2", known));
     }
     all.sort(Comparator.comparingDouble(StabilityChart.Narrowing::spreadRatio));
@@ -225,11 +230,9 @@ public final class ChartSolver {
   }
 
   private static StabilityChart.Narrowing narrowing(
-      String measurement, String pointer, double[] leftM) {
+      String measurement, String pointer, DepthSpread left) {
     return new StabilityChart.Narrowing(
-        measurement,
-        pointer,
-        StableDepth.percentile(leftM, HIGH) / StableDepth.percentile(leftM, LOW));
+        measurement, pointer, left.quantileM(HIGH) / left.quantileM(LOW));
   }
 
   private List<Caution> cautions(boolean wanted, boolean modal, StabilityChart.Cut asAsked) {

@@ -50,7 +50,7 @@ public final class JobContext {
 
   private final Map<Double, ToolFlexibility> tools = new HashMap<>();
   private @Nullable ToolFlexibility lastTool;
-  private @Nullable CutsAtSpeed cutsAtSpeed;
+  private @Nullable PreparedCuts preparedCuts;
   private boolean cutsAreKnown;
   private @Nullable Appraisal lastAppraisal;
   private @Nullable Predicted lastPredicted;
@@ -227,12 +227,12 @@ public final class JobContext {
   }
 
   /** The cut as stability sees it, shared by all assemblies; null where no such limit applies. */
-  @Nullable CutsAtSpeed cutsAtSpeed() {
+  @Nullable PreparedCuts preparedCuts() {
     if (!cutsAreKnown) {
-      cutsAtSpeed = CutsAtSpeed.of(this);
+      preparedCuts = PreparedCuts.of(this);
       cutsAreKnown = true;
     }
-    return cutsAtSpeed;
+    return preparedCuts;
   }
 
   /** Speed that neither machine nor cutter may exceed. */

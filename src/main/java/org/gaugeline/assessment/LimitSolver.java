@@ -200,17 +200,22 @@ public final class LimitSolver {
         stickOut -> {
           Assembly longer = StickOut.at(context, holder, stickOut);
           Appraisal then = appraiser.appraise(appraisal.body(), longer);
-          return everything(watched ? watchedDepth(then) : then, watched);
+          return watched ? withStableDepth(then) : everything(then, false);
         });
   }
 
-  /** With its stable depth, or with a bound of it that falls short already. */
-  private Appraisal watchedDepth(Appraisal appraisal) {
-    Appraisal atBest = Appraiser.withStableDepthAtMost(context, appraisal);
-    Margin most = atBest.margin(Pair.STABLE_DEPTH);
-    return most != null && most.ratio() < 1
-        ? atBest
-        : Appraiser.withStableDepth(context, appraisal);
+  /** Everything, and of what is met so far the stable depth: of that only what can be tightest. */
+  private ForceRatio withStableDepth(Appraisal appraisal) {
+    ForceRatio others = everything(appraisal, false);
+    if (!others.isMet()) {
+      return others;
+    }
+    double asked = context.job.operation().axialDepthM();
+    Margin stable =
+        StableDepth.margin(context, appraisal.body(), appraisal.assembly(), asked * others.ratio());
+    return stable == null || stable.ratio() >= others.ratio()
+        ? others
+        : new ForceRatio(stable.ratio(), stable.ratio() < 1 ? Pair.STABLE_DEPTH.id() : "");
   }
 
   /** A prediction that falls short as asked says nothing about how far the rest may go. */

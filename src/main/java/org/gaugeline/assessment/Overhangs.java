@@ -79,7 +79,7 @@ public record Overhangs(
     HolderBody holder = body.holder();
     SlenderPart slender = SlenderPart.of(context.job.tool(), holder, assembly.stickOutM());
     double diameter = slender.diameterM();
-    double damping = StackDynamics.lowestDampingRatio(context, body, assembly.stickOutM());
+    double damping = StackDynamics.of(context, body, assembly).lowestDampingRatio();
     ElasticJoint joint =
         new ElasticJoint(Stack.translation(holder), Stack.rotation(context, holder).median());
     double shortest = context.practice("plainBarLeastPerDiameter");

@@ -1,5 +1,6 @@
 package org.gaugeline.assessment;
 
+import java.util.List;
 import org.gaugeline.mechanics.balance.BalanceGrade;
 import org.gaugeline.mechanics.runout.RunoutStack;
 import org.gaugeline.mechanics.spread.Quantiles;
@@ -16,6 +17,7 @@ final class Prediction {
     Quantiles torque = stopTorque == null ? held.grip().frictionForceN().scale(d / 2) : stopTorque;
     Quantiles axial = stopAxial == null ? held.grip().frictionForceN() : stopAxial;
     double moment = InterfaceBending.momentNm(context.forces, appraisal.assembly().gaugeLengthM());
+    StackDynamics dynamics = StackDynamics.of(context, appraisal.body(), appraisal.assembly());
     RunoutStack sides = SideRunout.of(context, appraisal.assembly());
     return new Predicted(
         held.runout().medianTirM(),
@@ -29,14 +31,23 @@ final class Prediction {
         context.forces.wallNormalForceN() == 0
             ? 0
             : ForceMargins.deflection(context, held, context.forces).median(),
-        Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM()),
-        StackDynamics.lowestDampingRatio(
-            context, appraisal.body(), appraisal.assembly().stickOutM()),
+        frequenciesHz(context, appraisal, dynamics),
+        dynamics.lowestDampingRatio(),
         moment / InterfaceBending.of(context, appraisal.assembly().holder()).onsetNm(),
         balanceGradeMPerS(context, appraisal),
         sides == null ? Double.NaN : sides.medianTirM(),
         sides == null ? Double.NaN : sides.quantileTirM(0.95),
         lifeFactor(context, held.runout().medianTirM()));
+  }
+
+  /** The lowest modes; with a tuned mass those of the stack that carries it as dead weight. */
+  private static List<Double> frequenciesHz(
+      JobContext context, Appraisal appraisal, StackDynamics dynamics) {
+    return dynamics.isTuned()
+        ? Stack.firstThreeFrequenciesHz(context, appraisal.body(), appraisal.assembly().stickOutM())
+        : dynamics.median().modes().stream()
+            .map(mode -> mode.angularFrequencyRadPerS() / (2 * Math.PI))
+            .toList();
   }
 
   private static double balanceGradeMPerS(JobContext context, Appraisal appraisal) {

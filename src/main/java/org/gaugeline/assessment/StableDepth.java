@@ -15,49 +15,48 @@ import org.jspecify.annotations.Nullable;
 /**
  * Depth to which one cut stays quiet with one assembly, by the zeroth-order solution with flanks
  * that damp: at the median, and under the joint spread of joints, damping of tip and flanks, and
- * cutting force. The force only scales the depth.
+ * cutting force.
  */
 final class StableDepth {
-  static final int DRAWS = 32;
-
-  private static final List<StackDraw> LATIN_HYPERCUBE = StackDraw.latinHypercube(DRAWS);
+  private static final int DRAWS = StackDraw.FEW.size();
   private static final double HALF = 0.5;
 
-  /** Draws with soft joints, little damping and much force. */
-  private static final List<Integer> SCREENED =
+  /** The draw with the softest joints and the least damping. */
+  private static final int SCREENED =
       IntStream.range(0, DRAWS)
           .boxed()
-          .sorted(Comparator.comparingDouble((Integer i) -> LATIN_HYPERCUBE.get(i).ease()))
-          .limit(6)
-          .toList();
+          .min(Comparator.comparingDouble(i -> StackDraw.FEW.get(i).ease()))
+          .orElseThrow();
+
+  /** A force that high is never met. */
+  private static final double FORCE_SCORE = 4;
 
   /** Below it a resonance may slip between the frequencies at which a cut is prepared. */
   private static final double LEAST_PREPARED_DAMPING = 0.005;
 
   final ChatterCut cut;
   final TipDynamics dynamics;
-  final TipModel tip;
-  final List<StackDraw> draws = LATIN_HYPERCUBE;
 
-  private final CutsAtSpeed cuts;
-  private final Map<Integer, TipModel> drawn = new HashMap<>();
+  private final PreparedCuts cuts;
+  private @Nullable TipModel tipIfKnown;
+  private final @Nullable TipModel[] drawn = new TipModel[DRAWS];
   private final Map<Double, StabilityLobes> ofMedianTip = new HashMap<>();
 
-  /** Limits at the median force, in the order of the draws, at the speed last asked for. */
+  /** Limits of the draws at the median force, as last asked for. */
   private final double[] known = new double[DRAWS];
 
   private double knownAtRadPerS = Double.NaN;
+  private double knownUpToM = Double.NaN;
 
-  private StableDepth(CutsAtSpeed cuts, TipDynamics dynamics) {
+  private StableDepth(PreparedCuts cuts, TipDynamics dynamics) {
     this.cuts = cuts;
     this.cut = cuts.cut();
     this.dynamics = dynamics;
-    this.tip = dynamics.model(StackDraw.MEDIAN);
   }
 
   /** The depth of a cut with an assembly; null where no such limit applies. */
   static @Nullable StableDepth of(JobContext context, Body body, Assembly assembly) {
-    CutsAtSpeed cuts = context.cutsAtSpeed();
+    PreparedCuts cuts = context.preparedCuts();
     return cuts == null
         ? null
         : cuts.depths()
@@ -65,138 +64,126 @@ final class StableDepth {
                 assembly, any -> new StableDepth(cuts, TipDynamics.of(context, body, assembly)));
   }
 
+  /** The depth of a cut with an assembly if it was asked for before; else null. */
+  static @Nullable StableDepth known(JobContext context, Assembly assembly) {
+    PreparedCuts cuts = context.preparedCuts();
+    return cuts == null ? null : cuts.depths().get(assembly);
+  }
+
   /** The same where the job wants it judged of this assembly; else null. */
   private static @Nullable StableDepth judged(JobContext context, Body body, Assembly assembly) {
     return context.job.preferences().stability() ? of(context, body, assembly) : null;
   }
 
-  double forceFactor(StackDraw draw) {
-    return cut.ktOverMedian().atStandardScore(draw.force());
+  /** The tip at the median, or as measured. */
+  TipModel tip() {
+    TipModel median = tipIfKnown == null ? dynamics.median() : tipIfKnown;
+    tipIfKnown = median;
+    return median;
   }
 
   /** Limit with everything at its median, or the tip as measured. */
   ChatterLimit medianAt(double spindleRadPerS) {
-    return lobes().limitAt(spindleRadPerS);
+    return medianAt(spindleRadPerS, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same where a limit beyond some depth counts as none. */
+  ChatterLimit medianAt(double spindleRadPerS, double mostM) {
+    return limit(tip(), StackDraw.MEDIAN.rubbing(), spindleRadPerS, mostM);
   }
 
   /** Lobes with everything at its median, or the tip as measured. */
   StabilityLobes lobes() {
-    return medianTip(0);
+    return lobes(StackDraw.MEDIAN.rubbing());
   }
 
-  /** Limits of the draws at the median force, in the order of the draws. */
+  private StabilityLobes lobes(double rubbing) {
+    return ofMedianTip.computeIfAbsent(
+        rubbing, score -> StabilityLobes.milling(cut.process(score), tip()));
+  }
+
+  /** Limits of the draws at the median force. */
   double[] atMedianForceM(double spindleRadPerS) {
+    return atMedianForceM(spindleRadPerS, Double.POSITIVE_INFINITY);
+  }
+
+  private double[] atMedianForceM(double spindleRadPerS, double mostM) {
     if (dynamics.isMeasured()) {
       return ofMedianTipM(spindleRadPerS);
     }
     for (int i = 0; i < DRAWS; i++) {
-      drawnM(i, spindleRadPerS);
+      drawnM(i, spindleRadPerS, mostM);
     }
     return known.clone();
   }
 
   /** Limit of one draw at the median force; tips are drawn once, whatever the number of speeds. */
-  private double drawnM(int index, double spindleRadPerS) {
-    if (spindleRadPerS != knownAtRadPerS) {
+  private double drawnM(int index, double spindleRadPerS, double mostM) {
+    if (spindleRadPerS != knownAtRadPerS || mostM != knownUpToM) {
       Arrays.fill(known, Double.NaN);
       knownAtRadPerS = spindleRadPerS;
+      knownUpToM = mostM;
     }
     if (Double.isNaN(known[index])) {
-      StackDraw draw = draws.get(index);
-      TipModel tipDrawn = drawn.get(index);
+      StackDraw draw = StackDraw.FEW.get(index);
+      TipModel tipDrawn = drawn[index];
       if (tipDrawn == null) {
         tipDrawn = dynamics.model(draw);
-        drawn.put(index, tipDrawn);
+        drawn[index] = tipDrawn;
       }
-      known[index] = limitM(draw, tipDrawn, spindleRadPerS);
+      known[index] = limit(tipDrawn, draw.rubbing(), spindleRadPerS, mostM).depthM();
     }
     return known[index];
   }
 
-  private double limitM(StackDraw draw, TipModel tipDrawn, double spindleRadPerS) {
-    return isPrepared(tipDrawn)
-        ? cuts.at(spindleRadPerS, draw.rubbing()).limit(tipDrawn.x()).depthM()
-        : StabilityLobes.milling(cut.process(draw.rubbing()), tipDrawn)
-            .limitAt(spindleRadPerS)
-            .depthM();
-  }
-
-  /**
-   * What a low percentile of the limits does not exceed: taken of a few draws that are likely to be
-   * the least, more of which could only lower it; +∞ where they are too few to say.
-   */
-  private double atMostM(double spindleRadPerS, double probability) {
-    double place = probability * DRAWS - HALF;
-    int below = (int) Math.floor(place);
-    if (dynamics.isMeasured() || below + 1 >= SCREENED.size()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double[] limits =
-        SCREENED.stream()
-            .mapToDouble(i -> drawnM(i, spindleRadPerS) / forceFactor(draws.get(i)))
-            .sorted()
-            .toArray();
-    return below < 0
-        ? limits[0]
-        : limits[below] + (place - below) * (limits[below + 1] - limits[below]);
-  }
-
-  /** Whether a cut prepared at a speed knows what to do with a tip. */
+  /** Whether a prepared cut knows what to do with a tip. */
   private static boolean isPrepared(TipModel tip) {
     return tip.x() == tip.y() && tip.x().leastDampingRatio() >= LEAST_PREPARED_DAMPING;
   }
 
-  /** The same as if the tip were known to be at its median. */
+  @SuppressWarnings("ReferenceEquality") // an equal tip would only be prepared once more
+  private ChatterLimit limit(TipModel of, double rubbing, double spindleRadPerS, double mostM) {
+    if (isPrepared(of)) {
+      return cuts.rubbing(rubbing).limit(of.x(), spindleRadPerS, mostM);
+    }
+    StabilityLobes lobes =
+        of == tip() ? lobes(rubbing) : StabilityLobes.milling(cut.process(rubbing), of);
+    return lobes.limitAt(spindleRadPerS);
+  }
+
+  /** Limits of the draws at the median force as if the tip were known to be at its median. */
   double[] ofMedianTipM(double spindleRadPerS) {
     Map<Double, Double> byRubbing = new HashMap<>();
     double[] limits = new double[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
       limits[i] =
           byRubbing.computeIfAbsent(
-              draws.get(i).rubbing(), score -> medianTip(score).limitAt(spindleRadPerS).depthM());
+              StackDraw.FEW.get(i).rubbing(),
+              score -> limit(tip(), score, spindleRadPerS, Double.POSITIVE_INFINITY).depthM());
     }
     return limits;
   }
 
-  private StabilityLobes medianTip(double rubbing) {
-    return ofMedianTip.computeIfAbsent(
-        rubbing, score -> StabilityLobes.milling(cut.process(score), tip));
+  /** Spread of the limit at a speed. */
+  DepthSpread spread(double spindleRadPerS) {
+    return DepthSpread.of(atMedianForceM(spindleRadPerS), cut.ktOverMedian());
   }
 
-  /** Limits of all draws, sorted. */
-  double[] limitsM(double spindleRadPerS) {
-    return withForce(atMedianForceM(spindleRadPerS));
+  /**
+   * The same up to a depth: what lies so far beyond that no force brings it back counts as none.
+   */
+  private DepthSpread spread(double spindleRadPerS, double mostM) {
+    return DepthSpread.of(atMedianForceM(spindleRadPerS, beyond(mostM)), cut.ktOverMedian());
   }
 
-  /** Limits at the median force, as many as draws, with the force of each draw; sorted. */
-  double[] withForce(double[] atMedianForceM) {
-    double[] limits = atMedianForceM.clone();
-    for (int i = 0; i < limits.length; i++) {
-      limits[i] /= forceFactor(draws.get(i));
-    }
-    Arrays.sort(limits);
-    return limits;
+  /** What the spread is at best, from the one draw that is likely to be the least. */
+  private DepthSpread spreadAtBest(double spindleRadPerS, double mostM) {
+    double[] limit = {drawnM(SCREENED, spindleRadPerS, beyond(mostM))};
+    return DepthSpread.atBest(limit, DRAWS, cut.ktOverMedian());
   }
 
-  /** Of sorted values, each in the middle of its stratum, straight between them. */
-  static double percentile(double[] sorted, double probability) {
-    double place = probability * sorted.length - HALF;
-    int below = (int) Math.floor(place);
-    if (below < 0) {
-      return sorted[0];
-    }
-    if (below + 1 >= sorted.length) {
-      return sorted[sorted.length - 1];
-    }
-    double share = place - below;
-    return share == 0 || sorted[below] == sorted[below + 1]
-        ? sorted[below]
-        : sorted[below] + share * (sorted[below + 1] - sorted[below]);
-  }
-
-  static double probabilityAtLeast(double[] limitsM, double depthM) {
-    return (double) Arrays.stream(limitsM).filter(limit -> limit >= depthM).count()
-        / limitsM.length;
+  private double beyond(double mostM) {
+    return mostM * cut.ktOverMedian().atStandardScore(FORCE_SCORE);
   }
 
   /**
@@ -204,41 +191,60 @@ final class StableDepth {
    * judged. A prediction that no measurement backs is tentative.
    */
   static @Nullable Margin margin(JobContext context, Body body, Assembly assembly) {
-    StableDepth stable = judged(context, body, assembly);
-    return stable == null ? null : stable.margin(context);
+    return margin(context, body, assembly, Double.POSITIVE_INFINITY);
   }
 
   /**
-   * A margin that the true one does not exceed, from a few of the draws; null where none is judged
-   * or too little is known for that.
+   * The same where depths up to some are of interest.
+   *
+   * @param mostM depth, m, greater than 0
+   */
+  static @Nullable Margin margin(JobContext context, Body body, Assembly assembly, double mostM) {
+    StableDepth stable = judged(context, body, assembly);
+    return stable == null
+        ? null
+        : stable.margin(context, Math.min(mostM, context.job.tool().fluteLengthM()));
+  }
+
+  /**
+   * A margin that the true one does not exceed, from one of the draws; null where none is judged or
+   * too little is known for that.
    */
   static @Nullable Margin optimisticMargin(JobContext context, Body body, Assembly assembly) {
     StableDepth stable = judged(context, body, assembly);
-    if (stable == null) {
+    if (stable == null || stable.dynamics.isMeasured()) {
       return null;
     }
     double asked = context.job.operation().axialDepthM();
+    double flute = context.job.tool().fluteLengthM();
     double most =
-        stable.atMostM(
-            context.job.operation().spindleSpeedRadPerS(),
-            1 - context.job.preferences().confidence());
+        upTo(
+            flute,
+            stable
+                .spreadAtBest(context.job.operation().spindleSpeedRadPerS(), flute)
+                .quantileM(1 - context.job.preferences().confidence()));
     return Double.isInfinite(most)
         ? null
         : new Margin(Pair.STABLE_DEPTH, asked, asked, most, most, () -> 1, List.of(), true);
   }
 
-  private Margin margin(JobContext context) {
+  /** A cut is no deeper than the flutes: beyond what is of interest nothing limits. */
+  private static double upTo(double mostM, double depthM) {
+    return depthM > mostM ? Double.POSITIVE_INFINITY : depthM;
+  }
+
+  private Margin margin(JobContext context, double mostM) {
     double speed = context.job.operation().spindleSpeedRadPerS();
     double asked = context.job.operation().axialDepthM();
-    double[] limits = limitsM(speed);
+    DepthSpread spread = spread(speed, mostM);
     boolean measured = dynamics.isMeasured();
     return new Margin(
         Pair.STABLE_DEPTH,
         asked,
         asked,
-        percentile(limits, HALF),
-        percentile(limits, 1 - context.job.preferences().confidence()),
-        () -> probabilityAtLeast(limits, asked),
+        upTo(mostM, spread.quantileM(HALF)),
+        upTo(mostM, spread.quantileM(1 - context.job.preferences().confidence())),
+        () -> spread.probabilityAtLeast(asked),
         measured
             ? List.of("measured", cut.ktSourceKey())
             : List.of("dynamics-memory", "altintas-tip-modes", cut.ktSourceKey()),

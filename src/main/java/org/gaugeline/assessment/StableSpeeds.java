@@ -12,8 +12,14 @@ import org.gaugeline.mechanics.chatter.StablePockets;
  */
 final class StableSpeeds {
   private static final double LOWEST_SHARE = 0.1;
-  private static final int POCKET_SAMPLES = 64;
+  private static final int POCKET_SAMPLES = 40;
+  private static final int CHART_SAMPLES = 200;
+  private static final int POCKET_STEPS = 5;
   private static final int MOST_POCKETS = 5;
+
+  /** As many as one looks at beside all else that is said of an assembly. */
+  private static final int TOLD = 3;
+
   private static final int SPEED_STEPS = 64;
   private static final double NEAR = 0.04;
   private static final int TOP_STEPS = 6;
@@ -32,7 +38,7 @@ final class StableSpeeds {
       return List.of();
     }
     double flute = context.job.tool().fluteLengthM();
-    return best(stable, LOWEST_SHARE * fastest, fastest).stream()
+    return best(stable, LOWEST_SHARE * fastest, fastest, flute, POCKET_SAMPLES, TOLD).stream()
         .map(
             point ->
                 new StabilityChart.Point(
@@ -44,29 +50,37 @@ final class StableSpeeds {
         .toList();
   }
 
-  static List<StabilityChart.Point> best(StableDepth stable, double fromRadPerS, double toRadPerS) {
-    StabilityLobes plain = StabilityLobes.milling(stable.cut.undamped(), stable.tip);
-    return StablePockets.best(plain, fromRadPerS, toRadPerS, POCKET_SAMPLES, MOST_POCKETS).stream()
-        .map(pocket -> deeper(stable, pocket.spindleRadPerS(), fromRadPerS))
+  private static List<StabilityChart.Point> best(
+      StableDepth stable,
+      double fromRadPerS,
+      double toRadPerS,
+      double mostM,
+      int samples,
+      int count) {
+    StabilityLobes plain = StabilityLobes.coarseMilling(stable.cut.undamped(), stable.tip());
+    return StablePockets.best(plain, fromRadPerS, toRadPerS, samples, POCKET_STEPS, count).stream()
+        .map(pocket -> deeper(stable, pocket.spindleRadPerS(), fromRadPerS, mostM))
         .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
         .toList();
   }
 
   /** Rubbing flanks move a pocket down a little: the deeper of two places. */
   private static StabilityChart.Point deeper(
-      StableDepth stable, double speedRadPerS, double leastRadPerS) {
+      StableDepth stable, double speedRadPerS, double leastRadPerS, double mostM) {
     double lower = Math.max(leastRadPerS, (1 - NEAR / 2) * speedRadPerS);
-    double asIs = stable.lobes().limitAt(speedRadPerS).depthM();
-    double below = stable.lobes().limitAt(lower).depthM();
+    double asIs = stable.medianAt(speedRadPerS, mostM).depthM();
+    double below = stable.medianAt(lower, mostM).depthM();
     return below > asIs
         ? new StabilityChart.Point(lower, below, Double.NaN)
         : new StabilityChart.Point(speedRadPerS, asIs, Double.NaN);
   }
 
-  /** The pockets as {@link #best}, each taken to its top. */
+  /** The pockets of a range, each taken to its top. */
   static List<StabilityChart.Point> refined(
       StableDepth stable, double fromRadPerS, double toRadPerS) {
-    return best(stable, fromRadPerS, toRadPerS).stream()
+    return best(
+            stable, fromRadPerS, toRadPerS, Double.POSITIVE_INFINITY, CHART_SAMPLES, MOST_POCKETS)
+        .stream()
         .map(point -> onTop(stable, point.spindleRadPerS(), toRadPerS))
         .sorted(Comparator.comparingDouble(StabilityChart.Point::depthM).reversed())
         .toList();
@@ -103,7 +117,7 @@ final class StableSpeeds {
     double unsure = 1 - context.job.preferences().confidence();
     for (int i = SPEED_STEPS; i > 0; i--) {
       double speed = limit.value() * i / SPEED_STEPS;
-      if (StableDepth.percentile(stable.limitsM(speed), unsure) >= asked) {
+      if (stable.spread(speed).quantileM(unsure) >= asked) {
         return i == SPEED_STEPS ? limit : new Limit(speed, Pair.STABLE_DEPTH.id());
       }
     }

@@ -6,7 +6,8 @@ import java.util.SplittableRandom;
 import org.gaugeline.mechanics.spread.StandardNormal;
 
 /**
- * One draw of what is least known of a stack and its cut, as standard normal scores of each spread.
+ * One draw of what is least known of a stack and of the flanks that cut, as standard normal scores
+ * of each spread.
  *
  * @param spindleTurn rotational stiffness of the spindle joint
  * @param spindleSlide lateral stiffness of the spindle joint
@@ -14,9 +15,8 @@ import org.gaugeline.mechanics.spread.StandardNormal;
  * @param toolTurn rotational stiffness of the tool joint
  * @param toolSlide lateral stiffness of the tool joint
  * @param damping damping ratio of body and tool
- * @param force cutting coefficient K_t
  * @param spindleDamping damping ratio of the spindle joint
- * @param rubbing damping by the flanks, one of {@link #RUBBING_LEVELS} values
+ * @param rubbing damping by the flanks, one of a few values
  */
 record StackDraw(
     double spindleTurn,
@@ -25,35 +25,41 @@ record StackDraw(
     double toolTurn,
     double toolSlide,
     double damping,
-    double force,
     double spindleDamping,
     double rubbing) {
   /** Everything at its median. */
-  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0, 0);
+  static final StackDraw MEDIAN = new StackDraw(0, 0, 0, 0, 0, 0, 0, 0);
 
-  /** So few that what only depends on them is computed once for all draws. */
-  static final int RUBBING_LEVELS = 8;
+  /**
+   * Few draws that stand for many, always the same: of 60 000 small hypercubes the one whose
+   * quantiles of the stable depth came among the nearest to those of 4096 draws, both in the cases
+   * by which it was sought and in others. It misses their 5 % point by 16 % and their median by 10
+   * % (root mean square), where any eight draws miss them by 33 and 12 %.
+   */
+  static final List<StackDraw> FEW = latinHypercube(8, 4, 47_560);
 
-  private static final int DIMENSIONS = 9;
-  private static final long SEED = 20_261_125;
+  private static final int DIMENSIONS = 8;
 
   /** How much of it leads to a deep limit: the lower, the likelier the draw is among the least. */
   double ease() {
-    return spindleTurn + toolTurn + toolSlide + damping + spindleDamping + rubbing - force;
+    return spindleSlide + toolTurn + toolSlide + damping + spindleDamping + 2 * rubbing;
   }
 
   /**
    * Draws that stand for the joint spread: a Latin hypercube (McKay, Beckman and Conover,
-   * Technometrics 21 (1979) 239; memory), every margin met in equal strata, always the same.
+   * Technometrics 21 (1979) 239; memory), every margin met in equal strata.
    *
    * @param count how many, 2 or more
+   * @param rubbingLevels how many values {@link #rubbing} takes: what only depends on it is
+   *     computed once for each
+   * @param seed chooses one of many
    */
-  static List<StackDraw> latinHypercube(int count) {
-    SplittableRandom random = new SplittableRandom(SEED);
+  static List<StackDraw> latinHypercube(int count, int rubbingLevels, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
     double[][] score = new double[DIMENSIONS][count];
     for (int d = 0; d < DIMENSIONS; d++) {
       double[] column = score[d];
-      int levels = d == DIMENSIONS - 1 ? RUBBING_LEVELS : count;
+      int levels = d == DIMENSIONS - 1 ? rubbingLevels : count;
       for (int i = 0; i < count; i++) {
         int stratum = (int) ((long) i * levels / count);
         column[i] = StandardNormal.quantile((stratum + 0.5) / levels);
@@ -76,9 +82,8 @@ record StackDraw(
               score[4][i],
               score[5][i],
               score[6][i],
-              score[7][i],
-              score[8][i]));
+              score[7][i]));
     }
-    return draws;
+    return List.copyOf(draws);
   }
 }

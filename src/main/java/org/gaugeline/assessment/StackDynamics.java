@@ -1,6 +1,7 @@
 package org.gaugeline.assessment;
 
 import java.util.List;
+import org.gaugeline.assembly.Assembly;
 import org.gaugeline.assembly.Damper;
 import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assembly.Joint;
@@ -41,6 +42,7 @@ final class StackDynamics {
   private final ReducedModes modes = new ReducedModes();
   private final double[] springs;
   private final @Nullable TunedMass tuned;
+  private @Nullable ModalResponse median;
 
   StackDynamics(JobContext context, Body body, double stickOutM) {
     this.context = context;
@@ -58,16 +60,12 @@ final class StackDynamics {
     tuned = damper == null ? null : tuned(damper);
   }
 
-  /** Damping ratio of the lowest mode at the median: what was measured of a part, else as usual. */
-  static double lowestDampingRatio(JobContext context, Body body, double stickOutM) {
-    double measured = body.holder().known().dampingRatio();
-    return Double.isNaN(measured)
-        ? new StackDynamics(context, body, stickOutM)
-            .modal(StackDraw.MEDIAN)
-            .modes()
-            .get(0)
-            .dampingRatio()
-        : new Damping(measured, measured).ratio(0);
+  /** The dynamics of an assembly, of which a job keeps those whose stable depth was asked for. */
+  static StackDynamics of(JobContext context, Body body, Assembly assembly) {
+    StableDepth known = StableDepth.known(context, assembly);
+    return known == null
+        ? new StackDynamics(context, body, assembly.stickOutM())
+        : known.dynamics.predicted();
   }
 
   /** Damping ratio of body and tool: practice, the family's share, a little for every joint. */
@@ -82,9 +80,26 @@ final class StackDynamics {
         * Math.pow(values.dampingPerJointFactor, joints);
   }
 
+  /** Whether a tuned mass hangs in the body. */
+  boolean isTuned() {
+    return tuned != null;
+  }
+
   /** Response of the tip, the same in both directions. */
   TipResponse response(StackDraw draw) {
     return tuned == null ? modal(draw) : damped(draw, tuned);
+  }
+
+  /** The response at the median as modes, solved once; a tuned mass is left out. */
+  ModalResponse median() {
+    ModalResponse known = median == null ? modal(StackDraw.MEDIAN) : median;
+    median = known;
+    return known;
+  }
+
+  /** Damping ratio of the lowest mode at the median; a tuned mass is left out. */
+  double lowestDampingRatio() {
+    return median().modes().get(0).dampingRatio();
   }
 
   /** The response as modes; a tuned mass is left out. */

@@ -30,8 +30,20 @@ final class TipDynamics {
         new StackDynamics(context, body, assembly.stickOutM()), assembly.measured());
   }
 
+  /** The tip as it would be predicted, whether measured or not. */
+  StackDynamics predicted() {
+    return predicted;
+  }
+
   boolean isMeasured() {
     return measured.hasDynamics();
+  }
+
+  /** The tip at the median, or as measured. */
+  TipModel median() {
+    return isMeasured() || predicted.isTuned()
+        ? model(StackDraw.MEDIAN)
+        : TipModel.symmetric(predicted.median());
   }
 
   /** The tip for a draw; what was measured does not move. */

@@ -110,7 +110,7 @@ class StableDepthAdviceTest {
   void longReachCostsStableDepth() {
     Intents wall = Intents.demo("16-volute-deep-wall");
     double before = Double.POSITIVE_INFINITY;
-    for (double overall : new double[] {80, 100, 120}) {
+    for (double overall : new double[] {90, 110, 130}) {
       Intents longer =
           wall.with("/tool/overallLengthMm", overall)
               .with("/tool/neckLengthMm", overall - 40)

@@ -74,7 +74,7 @@ public final class BendingModes {
   public void solve(BeamChain chain, int modes) {
     Require.within("modes", modes, 1, MOST_MODES);
     Require.positive("massKg of the chain", chain.massKg());
-    basis.start(chain, targetElements);
+    basis.start(chain, targetElements, LanczosBasis.MOST_STEPS);
     int steps = 0;
     int goal = Math.max(FEWEST_STEPS, 2 * modes);
     boolean settled = false;

@@ -23,11 +23,15 @@ final class LanczosBasis {
   private double[] images = new double[0];
   private int stride;
 
-  /** Meshes a chain and sets the first vector, the deflection under a force at the tip. */
-  void start(BeamChain chain, int targetElements) {
+  /**
+   * Meshes a chain and sets the first vector, the deflection under a force at the tip.
+   *
+   * @param steps how many are meant to follow at most, up to {@link #MOST_STEPS}
+   */
+  void start(BeamChain chain, int targetElements, int steps) {
     model.mesh(chain, targetElements);
     stride = model.vectorLength();
-    reserve();
+    reserve(steps);
     Arrays.fill(images, 0, stride, 0);
     images[stride - 2] = 1;
     model.applyFlexibility(images, 0, basis, 0);
@@ -35,8 +39,8 @@ final class LanczosBasis {
     normalise(0);
   }
 
-  private void reserve() {
-    int needed = stride * (MOST_STEPS + 1);
+  private void reserve(int steps) {
+    int needed = stride * (steps + 1);
     if (basis.length < needed) {
       basis = new double[needed];
       images = new double[needed];
@@ -69,7 +73,7 @@ final class LanczosBasis {
 
   private double subtractProjection(int i, int next) {
     int at = i * stride;
-    double c = dot(images, at, basis, next);
+    double c = Products.dot(stride, images, at, basis, next);
     for (int k = 0; k < stride; k++) {
       basis[next + k] -= c * basis[at + k];
     }
@@ -78,7 +82,7 @@ final class LanczosBasis {
 
   private double normalise(int j) {
     int at = j * stride;
-    double norm = Math.sqrt(Math.max(0, dot(images, at, basis, at)));
+    double norm = Math.sqrt(Math.max(0, Products.dot(stride, images, at, basis, at)));
     if (norm > 0) {
       double scale = 1 / norm;
       for (int k = at; k < at + stride; k++) {
@@ -90,24 +94,5 @@ final class LanczosBasis {
       tip[j] = basis[at + stride - 2];
     }
     return norm;
-  }
-
-  private double dot(double[] a, int ao, double[] b, int bo) {
-    // Four sums, because one would wait for each addition in turn.
-    double s0 = 0;
-    double s1 = 0;
-    double s2 = 0;
-    double s3 = 0;
-    int k = 0;
-    for (; k + 3 < stride; k += 4) {
-      s0 += a[ao + k] * b[bo + k];
-      s1 += a[ao + k + 1] * b[bo + k + 1];
-      s2 += a[ao + k + 2] * b[bo + k + 2];
-      s3 += a[ao + k + 3] * b[bo + k + 3];
-    }
-    for (; k < stride; k++) {
-      s0 += a[ao + k] * b[bo + k];
-    }
-    return s0 + s1 + (s2 + s3);
   }
 }

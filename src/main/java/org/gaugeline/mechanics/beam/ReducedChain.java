@@ -49,18 +49,14 @@ public final class ReducedChain {
     this.motion = new double[springs.length * size];
     this.rows = new double[ROWS * size];
     for (int i = 0; i < size; i++) {
-      int at = i * basis.stride;
+      double[] deflection = basis.deflection[i];
       for (int s = 0; s < springs.length; s++) {
-        int near = at + 2 * node[s / 2] + s % 2;
+        int near = 2 * node[s / 2] + s % 2;
         motion[s * size + i] =
-            Double.isInfinite(springs[s]) ? 0 : basis.deflection[near + 2] - basis.deflection[near];
+            Double.isInfinite(springs[s]) ? 0 : deflection[near + 2] - deflection[near];
       }
-      double atPlace = 0;
-      for (int k = 0; k < basis.stride; k++) {
-        atPlace += place[k] * basis.deflection[at + k];
-      }
-      rows[ROWS * i + TIP] = basis.deflection[at + basis.stride - 2];
-      rows[ROWS * i + PLACE] = atPlace;
+      rows[ROWS * i + TIP] = deflection[basis.stride - 2];
+      rows[ROWS * i + PLACE] = Products.dot(basis.stride, place, 0, deflection, 0);
       rows[ROWS * i + BASE_TRANSLATION] = springs.length == 0 ? 0 : motion[i];
       rows[ROWS * i + BASE_ROTATION] = springs.length == 0 ? 0 : motion[size + i];
     }
@@ -93,7 +89,7 @@ public final class ReducedChain {
     Require.positive("massKg of the chain", chain.massKg());
     Require.notNegative("joints", joints);
     LanczosBasis lanczos = new LanczosBasis();
-    lanczos.start(chain, BendingModes.DEFAULT_ELEMENTS);
+    lanczos.start(chain, BendingModes.DEFAULT_ELEMENTS, INERTIA);
     FlexureModel model = lanczos.model;
     int[] node = new int[joints];
     double[] springs = new double[2 * joints];

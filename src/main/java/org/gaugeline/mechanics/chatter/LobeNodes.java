@@ -17,8 +17,7 @@ final class LobeNodes {
   boolean[] opensRun = new boolean[256];
   int size;
 
-  static LobeNodes of(OrientedResponse response) {
-    double[] support = response.supportRadPerS();
+  static LobeNodes of(OrientedResponse response, double[] support) {
     int branches = response.branches();
     double[] samples = new double[2 * branches * support.length];
     double[] lambda = new double[4];

@@ -1,5 +1,6 @@
 package org.gaugeline.mechanics.chatter;
 
+import java.util.Arrays;
 import org.gaugeline.mechanics.FalsePosition;
 
 /**
@@ -10,7 +11,9 @@ import org.gaugeline.mechanics.FalsePosition;
  */
 final class LobeTrace {
   private static final int REFINEMENTS = 12;
-  private static final double TOLERANCE = 1e-9;
+
+  /** From here on the crossing is as good as found: what is left goes with its square. */
+  private static final double CLOSE = 1e-3;
 
   /** A sign that changes where branches were exchanged is no crossing. */
   private static final double REAL = 1e-3;
@@ -24,35 +27,45 @@ final class LobeTrace {
   }
 
   private final At exact;
-  private double[] now = new double[4];
-  private double[] before = new double[4];
-  private double[] older = new double[4];
-  private double nowOmega;
-  private double beforeOmega;
-  private double olderOmega;
-  private int known;
+
+  /** Places in a row, and both eigenvalues of each, real and imaginary part. */
+  private double[] omega = new double[32];
+
+  private double[] places = new double[4 * omega.length];
+  private int size;
+
+  private double[] imaginary = new double[0];
   private final double[] q = new double[4];
-  private final double[] line = new double[4];
   private final double[] crest = new double[4];
+
+  /** The largest real eigenvalue found, or what it must exceed to be of interest. */
   private double bestQ;
+
   private double bestOmega;
+  private boolean found;
 
   LobeTrace(At exact) {
     this.exact = exact;
   }
 
-  void startAgain() {
-    bestQ = 0;
-    known = 0;
+  /**
+   * Starts again.
+   *
+   * @param leastQ what an eigenvalue must exceed to be of interest, 1/m
+   */
+  void startAgain(double leastQ) {
+    bestQ = leastQ;
+    found = false;
+    size = 0;
   }
 
   /** Leaves the branches: what follows begins elsewhere. */
   void jump() {
-    known = 0;
+    size = 0;
   }
 
   boolean isUnderWay() {
-    return known > 0;
+    return size > 0;
   }
 
   double bestQ() {
@@ -60,70 +73,116 @@ final class LobeTrace {
   }
 
   ChatterLimit limit() {
-    return bestQ > 0 ? new ChatterLimit(1 / bestQ, bestOmega) : ChatterLimit.NONE;
+    return found ? new ChatterLimit(1 / bestQ, bestOmega) : ChatterLimit.NONE;
   }
 
-  /** The next place, evaluated exactly. */
+  /** Evaluates the next place and looks at what lies before it. */
   void step(double omegaRadPerS) {
     exact.eigenvalues(omegaRadPerS, q);
-    step(omegaRadPerS, q);
-  }
-
-  /** The next place, with its eigenvalues in any order. */
-  void step(double omegaRadPerS, double[] eigenvalues) {
-    double[] next = advance(omegaRadPerS);
-    System.arraycopy(eigenvalues, 0, next, 0, 4);
-    if (known > 1) {
-      CutMatrix.keepBranches(next, before);
+    int last = size - 1;
+    int at = place(omegaRadPerS);
+    if (last >= 0) {
+      CutMatrix.keepBranches(q, places, 4 * last);
     }
-    look();
+    System.arraycopy(q, 0, places, at, 4);
+    look(last + 1);
   }
 
   /**
-   * The next place, with eigenvalues G·κ whose branches are known to continue the last.
+   * Looks at places in a row, with eigenvalues G·κ whose branches are known to be continuous.
    *
-   * @param kappa both κ, four numbers from {@code at}
+   * @param omegaRadPerS the places
+   * @param re real part of G at each
+   * @param im its imaginary part
+   * @param kappa both κ
+   * @param from where the first place stands in {@code kappa}
+   * @param count how many places
    */
-  void step(double omegaRadPerS, double re, double im, double[] kappa, int at) {
-    double[] next = advance(omegaRadPerS);
-    next[0] = re * kappa[at] - im * kappa[at + 1];
-    next[1] = re * kappa[at + 1] + im * kappa[at];
-    next[2] = re * kappa[at + 2] - im * kappa[at + 3];
-    next[3] = re * kappa[at + 3] + im * kappa[at + 2];
-    look();
+  void through(double[] omegaRadPerS, double[] re, double[] im, Kappa kappa, int from, int count) {
+    if (imaginary.length < count) {
+      imaginary = new double[count];
+    }
+    across(re, im, kappa.firstRe, kappa.firstIm, from, count);
+    through(omegaRadPerS, re, im, kappa, from, count, 0);
+    across(re, im, kappa.secondRe, kappa.secondIm, from, count);
+    through(omegaRadPerS, re, im, kappa, from, count, 2);
+    size = 0;
   }
 
-  /** Moves on by one place; returns where its eigenvalues go. */
-  private double[] advance(double omegaRadPerS) {
-    double[] free = older;
-    older = before;
-    before = now;
-    now = free;
-    olderOmega = beforeOmega;
-    beforeOmega = nowOmega;
-    nowOmega = omegaRadPerS;
-    known++;
-    return now;
-  }
-
-  private void look() {
-    if (known > 1) {
-      look(0);
-      look(2);
+  /** Imaginary part of G·κ for one branch. */
+  private void across(
+      double[] re, double[] im, double[] kappaRe, double[] kappaIm, int from, int count) {
+    for (int i = 0; i < count; i++) {
+      imaginary[i] = re[i] * kappaIm[from + i] + im[i] * kappaRe[from + i];
     }
   }
 
-  private void look(int at) {
-    if ((before[at + 1] > 0) != (now[at + 1] > 0)) {
-      double share = before[at + 1] / (before[at + 1] - now[at + 1]);
-      double re = before[at] + share * (now[at] - before[at]);
-      if (re > bestQ * WORTH_SOLVING) {
-        solve(beforeOmega, before, nowOmega, now, at);
+  /** Only the imaginary part of a branch says whether a place is worth more than a glance. */
+  private void through(
+      double[] omegaRadPerS,
+      double[] re,
+      double[] im,
+      Kappa kappa,
+      int from,
+      int count,
+      int branch) {
+    double older = 0;
+    double before = count > 0 ? imaginary[0] : 0;
+    for (int i = 1; i < count; i++) {
+      double now = imaginary[i];
+      if (before * now <= 0 || (i > 1 && isTop(older, before, now))) {
+        size = 0;
+        for (int k = Math.max(0, i - 2); k <= i; k++) {
+          put(omegaRadPerS[k], re[k], im[k], kappa, from + k);
+        }
+        look(size - 1, branch);
       }
-    } else if (known > 2
-        && Math.max(before[at], Math.max(older[at], now[at])) > bestQ
-        && isTop(older[at + 1], before[at + 1], now[at + 1])) {
-      touch(at);
+      older = before;
+      before = now;
+    }
+  }
+
+  private void put(double omegaRadPerS, double re, double im, Kappa kappa, int i) {
+    int at = place(omegaRadPerS);
+    places[at] = re * kappa.firstRe[i] - im * kappa.firstIm[i];
+    places[at + 1] = re * kappa.firstIm[i] + im * kappa.firstRe[i];
+    places[at + 2] = re * kappa.secondRe[i] - im * kappa.secondIm[i];
+    places[at + 3] = re * kappa.secondIm[i] + im * kappa.secondRe[i];
+  }
+
+  /** Room for a place; returns where its eigenvalues go. */
+  private int place(double omegaRadPerS) {
+    if (size == omega.length) {
+      omega = Arrays.copyOf(omega, 2 * size);
+      places = Arrays.copyOf(places, 8 * size);
+    }
+    omega[size] = omegaRadPerS;
+    return 4 * size++;
+  }
+
+  private void look(int i) {
+    if (i > 0) {
+      look(i, 0);
+      look(i, 2);
+    }
+  }
+
+  private void look(int i, int branch) {
+    int now = 4 * i + branch;
+    int before = now - 4;
+    double im = places[now + 1];
+    double imBefore = places[before + 1];
+    if ((imBefore > 0) != (im > 0)) {
+      double share = imBefore / (imBefore - im);
+      double re = places[before] + share * (places[now] - places[before]);
+      if (re > bestQ * WORTH_SOLVING) {
+        solve(omega[i - 1], places, 4 * (i - 1), omega[i], places, 4 * i, branch);
+      }
+    } else if (i > 1 && isTop(places[before - 3], imBefore, im)) {
+      double most = Math.max(places[before], Math.max(places[before - 4], places[now]));
+      if (most > bestQ) {
+        touch(i, branch);
+      }
     }
   }
 
@@ -137,58 +196,78 @@ final class LobeTrace {
    * Looks whether Im q passes zero twice within the last two steps: where rubbing all but quenches
    * the lobes, q only just touches the real axis. A parabola through three places finds the top.
    */
-  private void touch(int at) {
-    double centre = before[at + 1];
-    double back = olderOmega - beforeOmega;
-    double ahead = nowOmega - beforeOmega;
-    double left = (older[at + 1] - centre) / back;
-    double right = (now[at + 1] - centre) / ahead;
+  private void touch(int i, int branch) {
+    int at = 4 * (i - 1) + branch + 1;
+    double centre = places[at];
+    double back = omega[i - 2] - omega[i - 1];
+    double ahead = omega[i] - omega[i - 1];
+    double left = (places[at - 4] - centre) / back;
+    double right = (places[at + 4] - centre) / ahead;
     double slope = (left * ahead - right * back) / (ahead - back);
     double bend = (right - left) / (ahead - back);
     double shift = -slope / (2 * bend);
     if ((centre + slope * shift / 2 > 0) == (centre > 0) || !(shift > back && shift < ahead)) {
       return;
     }
-    double top = beforeOmega + shift;
-    double from = shift < 0 ? olderOmega : beforeOmega;
-    double to = shift < 0 ? beforeOmega : nowOmega;
-    double[] atFrom = shift < 0 ? older : before;
-    double[] atTo = shift < 0 ? before : now;
-    between(top, from, atFrom, to, atTo);
-    if ((q[at + 1] > 0) != (centre > 0)) {
+    double top = omega[i - 1] + shift;
+    int from = shift < 0 ? i - 2 : i - 1;
+    double low = omega[from];
+    double high = omega[from + 1];
+    between(top, low, places, 4 * from, high, places, 4 * (from + 1));
+    if ((q[branch + 1] > 0) != (centre > 0)) {
       System.arraycopy(q, 0, crest, 0, 4);
-      solve(from, atFrom, top, crest, at);
-      solve(top, crest, to, atTo, at);
+      solve(low, places, 4 * from, top, crest, 0, branch);
+      solve(top, crest, 0, high, places, 4 * (from + 1), branch);
     }
   }
 
-  /** Solves for a crossing and keeps it if best. */
-  private void solve(double from, double[] atFrom, double to, double[] atTo, int at) {
-    FalsePosition bracket = new FalsePosition(from, atFrom[at + 1], to, atTo[at + 1]);
-    double w = bracket.next();
+  /**
+   * Solves for a crossing of a branch between two places and keeps it if best. Once close, the
+   * straight line through the last two places is followed to the crossing.
+   */
+  private void solve(
+      double low, double[] atLow, int l, double high, double[] atHigh, int h, int branch) {
+    double im = atHigh[h + branch + 1];
+    FalsePosition bracket = new FalsePosition(low, atLow[l + branch + 1], high, im);
+    double re = atHigh[h + branch];
+    double w = high;
+    double next = bracket.next();
     for (int step = 0; step < REFINEMENTS; step++) {
-      between(w, from, atFrom, to, atTo);
-      double im = q[at + 1];
-      if (Math.abs(im) < TOLERANCE * Math.abs(q[at])) {
+      between(next, low, atLow, l, high, atHigh, h);
+      double wBefore = w;
+      double reBefore = re;
+      double imBefore = im;
+      w = next;
+      re = q[branch];
+      im = q[branch + 1];
+      if (Math.abs(im) < CLOSE * Math.abs(re)) {
+        double share = im == imBefore ? 0 : Math.max(-1, Math.min(1, im / (imBefore - im)));
+        w -= share * (wBefore - w);
+        re -= share * (reBefore - re);
+        im = 0;
         break;
       }
       bracket.narrow(w, im);
-      w = bracket.next();
+      next = bracket.next();
     }
-    boolean isReal = Math.abs(q[at + 1]) < REAL * Math.abs(q[at]);
-    if (isReal && q[at] > bestQ) {
-      bestQ = q[at];
+    boolean isReal = Math.abs(im) < REAL * Math.abs(re);
+    if (isReal && re > bestQ) {
+      found = true;
+      bestQ = re;
       bestOmega = w;
     }
   }
 
   /** Evaluates exactly, on the branches near the straight line between two places. */
-  private void between(double w, double from, double[] atFrom, double to, double[] atTo) {
+  private void between(
+      double w, double low, double[] atLow, int l, double high, double[] atHigh, int h) {
     exact.eigenvalues(w, q);
-    double share = (w - from) / (to - from);
-    for (int k = 0; k < 4; k++) {
-      line[k] = atFrom[k] + share * (atTo[k] - atFrom[k]);
-    }
-    CutMatrix.keepBranches(q, line);
+    double share = (w - low) / (high - low);
+    double rest = 1 - share;
+    double firstRe = rest * atLow[l] + share * atHigh[h];
+    double firstIm = rest * atLow[l + 1] + share * atHigh[h + 1];
+    double secondRe = rest * atLow[l + 2] + share * atHigh[h + 2];
+    double secondIm = rest * atLow[l + 3] + share * atHigh[h + 3];
+    CutMatrix.keepBranches(q, firstRe, firstIm, secondRe, secondIm);
   }
 }

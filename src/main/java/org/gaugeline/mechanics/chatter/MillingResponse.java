@@ -59,7 +59,12 @@ final class MillingResponse implements OrientedResponse {
   @Override
   public void at(double omegaRadPerS, double[] lambda) {
     tip.x().at(omegaRadPerS, g, 0);
-    tip.y().at(omegaRadPerS, g, 2);
+    if (tip.x() == tip.y()) {
+      g[2] = g[0];
+      g[3] = g[1];
+    } else {
+      tip.y().at(omegaRadPerS, g, 2);
+    }
     double halfRe = (factors.xx() * g[0] + factors.yy() * g[2]) / 2;
     double halfIm = (factors.xx() * g[1] + factors.yy() * g[3]) / 2;
     double re = halfRe * halfRe - halfIm * halfIm - determinant * (g[0] * g[2] - g[1] * g[3]);

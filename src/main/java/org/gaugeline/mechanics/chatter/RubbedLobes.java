@@ -26,8 +26,11 @@ final class RubbedLobes {
   private final int[] peaks;
   private final double[] g = new double[4];
   private final LobeTrace trace;
+  private final MillingProcess process;
+  private double periodS;
 
   RubbedLobes(MillingProcess process, TipModel tip, double[] support) {
+    this.process = process;
     this.tip = tip;
     cut = new CutMatrix(process);
     omega = support;
@@ -42,7 +45,7 @@ final class RubbedLobes {
 
   private void eigenvalues(double omegaRadPerS, double[] q) {
     respond(omegaRadPerS);
-    cut.eigenvalues(omegaRadPerS, g, 0, q);
+    cut.eigenvalues(omegaRadPerS * periodS, g, 0, q);
   }
 
   private void respond(double omegaRadPerS) {
@@ -76,8 +79,8 @@ final class RubbedLobes {
 
   /** Limit at one speed. */
   ChatterLimit limitAt(double spindleRadPerS) {
-    cut.turnAt(spindleRadPerS);
-    trace.startAgain();
+    periodS = process.toothPeriodS(spindleRadPerS);
+    trace.startAgain(0);
     for (int peak : peaks) {
       search(Math.max(1, peak - AROUND_PEAK), Math.min(omega.length - 1, peak + AROUND_PEAK));
     }
@@ -89,7 +92,7 @@ final class RubbedLobes {
   private void search(int first, int last) {
     trace.jump();
     for (int i = first; i <= last; i++) {
-      if (cut.boundPa(omega[i]) * Math.max(most[i - 1], most[i]) <= trace.bestQ()) {
+      if (cut.boundPa(omega[i] * periodS) * Math.max(most[i - 1], most[i]) <= trace.bestQ()) {
         trace.jump();
         continue;
       }
@@ -98,7 +101,7 @@ final class RubbedLobes {
         trace.step(low);
       }
       double width = omega[i] - low;
-      double turns = width * cut.periodS() / (2 * Math.PI);
+      double turns = width * periodS / (2 * Math.PI);
       int steps = Math.max(1, (int) Math.ceil(turns * STEPS_PER_TURN));
       for (int step = 1; step <= steps; step++) {
         trace.step(step == steps ? omega[i] : low + width * step / steps);

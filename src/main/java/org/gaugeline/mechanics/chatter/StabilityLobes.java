@@ -36,11 +36,18 @@ public final class StabilityLobes {
   private static final int GOLDEN_STEPS = 30;
 
   private final OrientedResponse response;
+
+  /** Frequencies at which the response is sampled, made when first asked for. */
+  private final Supplier<double[]> support;
+
   private @Nullable LobeNodes nodesIfKnown;
   private final double twiceGainPa;
   private final double[] lambda = new double[4];
   private double chosenRe;
   private double chosenIm;
+
+  /** Whether a crossing between samples is solved for, and not left on the straight line. */
+  private final boolean solves;
 
   /** Limits at given speeds where the flanks damp, made when first asked for; null where not. */
   private final @Nullable Supplier<RubbedLobes> rubbing;
@@ -48,7 +55,17 @@ public final class StabilityLobes {
   private @Nullable RubbedLobes rubbed;
 
   private StabilityLobes(OrientedResponse response, @Nullable Supplier<RubbedLobes> rubbing) {
+    this(response, response::supportRadPerS, true, rubbing);
+  }
+
+  private StabilityLobes(
+      OrientedResponse response,
+      Supplier<double[]> support,
+      boolean solves,
+      @Nullable Supplier<RubbedLobes> rubbing) {
     this.response = response;
+    this.support = support;
+    this.solves = solves;
     this.twiceGainPa = 2 * response.gainPa();
     this.rubbing = rubbing;
   }
@@ -67,6 +84,19 @@ public final class StabilityLobes {
         process.damping().exists()
             ? () -> new RubbedLobes(process, tip, response.coarseSupportRadPerS())
             : null);
+  }
+
+  /**
+   * The same without damping by the flanks, read off the straight lines between a few samples: to
+   * find out where pockets are.
+   *
+   * @param process the cut
+   * @param tip responses along the feed and its normal
+   * @return the prepared limits
+   */
+  public static StabilityLobes coarseMilling(MillingProcess process, TipModel tip) {
+    MillingResponse response = new MillingResponse(process, tip);
+    return new StabilityLobes(response, response::coarseSupportRadPerS, false, null);
   }
 
   /**
@@ -123,14 +153,19 @@ public final class StabilityLobes {
     LobeNodes nodes = nodes();
     double perOmega = 1 / (response.teeth() * spindleRadPerS);
     LobeCrossing crossing = LobeCrossing.deepest(nodes, perOmega);
-    return crossing.exists() ? solved(nodes, crossing, perOmega) : ChatterLimit.NONE;
+    if (!crossing.exists()) {
+      return ChatterLimit.NONE;
+    }
+    return solves
+        ? solved(nodes, crossing, perOmega)
+        : new ChatterLimit(1 / (twiceGainPa * crossing.re()), nodes.omega[crossing.node()]);
   }
 
   /** Sampled when first asked for: a limit with damping flanks does without. */
   private LobeNodes nodes() {
     LobeNodes known = nodesIfKnown;
     if (known == null) {
-      known = LobeNodes.of(response);
+      known = LobeNodes.of(response, support.get());
       nodesIfKnown = known;
     }
     return known;

@@ -8,8 +8,6 @@ import org.gaugeline.mechanics.Require;
 
 /** Search for the speeds at which the most depth is stable. */
 public final class StablePockets {
-  private static final int STEPS = 12;
-
   private StablePockets() {}
 
   /**
@@ -21,14 +19,21 @@ public final class StablePockets {
    * @param highRadPerS highest Ω, rad/s, above the lowest
    * @param samples speeds looked at, evenly in ln Ω, 3 to 100 000; pockets narrower than their
    *     distance may be missed
+   * @param refinements steps of golden section by which each is narrowed down, 0 to 60
    * @param most how many to return at most
    * @return the pockets
    */
   public static List<StablePocket> best(
-      StabilityLobes lobes, double lowRadPerS, double highRadPerS, int samples, int most) {
+      StabilityLobes lobes,
+      double lowRadPerS,
+      double highRadPerS,
+      int samples,
+      int refinements,
+      int most) {
     Require.positive("lowRadPerS", lowRadPerS);
     Require.positive("highRadPerS - lowRadPerS", highRadPerS - lowRadPerS);
     Require.within("samples", samples, 3, 100_000);
+    Require.within("refinements", refinements, 0, 60);
     double[] speed = new double[samples];
     double[] depth = new double[samples];
     for (int i = 0; i < samples; i++) {
@@ -41,7 +46,7 @@ public final class StablePockets {
         .boxed()
         .sorted(Comparator.comparingDouble((Integer i) -> -depth[i]))
         .limit(most)
-        .map(i -> pocket(lobes, speed, i))
+        .map(i -> pocket(lobes, speed, i, refinements))
         .sorted(Comparator.comparingDouble(StablePocket::depthM).reversed())
         .limit(most)
         .toList();
@@ -52,10 +57,10 @@ public final class StablePockets {
         && (i == depth.length - 1 || depth[i] >= depth[i + 1]);
   }
 
-  private static StablePocket pocket(StabilityLobes lobes, double[] speed, int i) {
+  private static StablePocket pocket(StabilityLobes lobes, double[] speed, int i, int refinements) {
     double low = speed[Math.max(0, i - 1)];
     double high = speed[Math.min(speed.length - 1, i + 1)];
-    double best = GoldenSection.peak(low, high, STEPS, each -> lobes.limitAt(each).depthM());
+    double best = GoldenSection.peak(low, high, refinements, each -> lobes.limitAt(each).depthM());
     return new StablePocket(best, lobes.limitAt(best).depthM());
   }
 }

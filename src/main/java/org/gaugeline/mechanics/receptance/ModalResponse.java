@@ -131,6 +131,30 @@ public final class ModalResponse implements TipResponse {
     target[at + 1] = im;
   }
 
+  /** Mode by mode, so that the processor can work on several frequencies at a time. */
+  @Override
+  public void at(double[] omegaRadPerS, int count, double[] re, double[] im) {
+    for (int i = 0; i < count; i++) {
+      re[i] = residualMPerN;
+      im[i] = 0;
+    }
+    for (int mode = 0; mode < square.length; mode++) {
+      double natural = square[mode];
+      double loss = twiceDamping[mode];
+      double a = alpha[mode];
+      double b = beta[mode];
+      for (int i = 0; i < count; i++) {
+        double w = omegaRadPerS[i];
+        double downRe = natural - w * w;
+        double downIm = loss * w;
+        double scale = 1 / (downRe * downRe + downIm * downIm);
+        double upIm = w * b;
+        re[i] += (a * downRe + upIm * downIm) * scale;
+        im[i] += (upIm * downRe - a * downIm) * scale;
+      }
+    }
+  }
+
   @Override
   public double[] peaksRadPerS() {
     double[] peaks = angular.clone();

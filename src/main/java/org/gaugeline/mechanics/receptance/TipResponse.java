@@ -12,6 +12,23 @@ public sealed interface TipResponse permits ModalResponse, SampledResponse, Tune
   void at(double omegaRadPerS, double[] target, int at);
 
   /**
+   * Writes H at several frequencies.
+   *
+   * @param omegaRadPerS ω, rad/s, each 0 or more
+   * @param count how many of them
+   * @param re receives the real parts, m/N
+   * @param im receives the imaginary parts, m/N
+   */
+  default void at(double[] omegaRadPerS, int count, double[] re, double[] im) {
+    double[] h = new double[2];
+    for (int i = 0; i < count; i++) {
+      at(omegaRadPerS[i], h, 0);
+      re[i] = h[0];
+      im[i] = h[1];
+    }
+  }
+
+  /**
    * Angular frequencies, ascending, between which the response is smooth enough for linear
    * interpolation of what is derived from it.
    *

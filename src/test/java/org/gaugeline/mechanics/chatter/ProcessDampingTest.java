@@ -125,7 +125,7 @@ class ProcessDampingTest {
    * For tips alike in both directions the limit has a route of its own, along fixed frequencies.
    */
   @Test
-  void aCutPreparedAtASpeedGivesTheSameLimits() {
+  void aPreparedCutGivesTheSameLimits() {
     SplittableRandom random = new SplittableRandom(74);
     for (int i = 0; i < 300; i++) {
       MillingProcess cut =
@@ -135,7 +135,7 @@ class ProcessDampingTest {
       double depth =
           StabilityLobes.milling(cut, TipModel.symmetric(response)).limitAt(speed).depthM();
       double other =
-          new CutAtSpeed(cut, speed, TWO_PI * 100, TWO_PI * 10_000).limit(response).depthM();
+          new PreparedCut(cut, TWO_PI * 100, TWO_PI * 10_000).limit(response, speed).depthM();
       if (depth < 0.2) {
         assertThat(other).as("case %d", i).isCloseTo(depth, withinPercentage(0.5));
       } else {
@@ -144,9 +144,49 @@ class ProcessDampingTest {
     }
   }
 
+  /** Chip and rubbing flanks depend on phase alone, so that one table serves every speed. */
+  @Test
+  void onePreparedCutServesAllSpeedsAndTips() {
+    SplittableRandom random = new SplittableRandom(76);
+    for (int i = 0; i < 10; i++) {
+      MillingProcess cut =
+          process(random).with(new ProcessDamping(random.nextDouble(2e-5, 2e-4), RADIUS_M));
+      PreparedCut often = new PreparedCut(cut, TWO_PI * 100, TWO_PI * 10_000);
+      for (int k = 0; k < 30; k++) {
+        ModalResponse response = response(random);
+        double speed = radPerS(Math.exp(random.nextDouble(Math.log(300), Math.log(40_000))));
+        PreparedCut once = new PreparedCut(cut, TWO_PI * 100, TWO_PI * 10_000);
+        assertThat(often.limit(response, speed))
+            .as("cut %d, limit %d", i, k)
+            .isEqualTo(once.limit(response, speed));
+      }
+    }
+  }
+
+  /** What is deeper than what is of interest is not looked for, and nothing else is lost. */
+  @Test
+  void aLimitIsFoundUpToTheDepthOfInterest() {
+    SplittableRandom random = new SplittableRandom(77);
+    for (int i = 0; i < 300; i++) {
+      MillingProcess cut =
+          process(random).with(new ProcessDamping(random.nextDouble(2e-5, 2e-4), RADIUS_M));
+      PreparedCut prepared = new PreparedCut(cut, TWO_PI * 100, TWO_PI * 10_000);
+      ModalResponse response = response(random);
+      double speed = radPerS(Math.exp(random.nextDouble(Math.log(800), Math.log(30_000))));
+      double depth = prepared.limit(response, speed).depthM();
+      double most = Math.exp(random.nextDouble(Math.log(1e-4), Math.log(1)));
+      double upTo = prepared.limit(response, speed, most).depthM();
+      if (depth > most) {
+        assertThat(upTo).as("case %d, %s m", i, depth).isInfinite();
+      } else {
+        assertThat(upTo).as("case %d", i).isCloseTo(depth, withinPercentage(1e-3));
+      }
+    }
+  }
+
   /** The same with a tuned mass in the bar, whose resonances split. */
   @Test
-  void aCutPreparedAtASpeedKnowsTunedMasses() {
+  void aPreparedCutKnowsTunedMasses() {
     SplittableRandom random = new SplittableRandom(75);
     for (int i = 0; i < 400; i++) {
       double first = TWO_PI * random.nextDouble(200, 700);
@@ -172,7 +212,8 @@ class ProcessDampingTest {
           process(random).with(new ProcessDamping(random.nextDouble(2e-5, 2e-4), RADIUS_M));
       double speed = radPerS(Math.exp(random.nextDouble(Math.log(800), Math.log(20_000))));
       double depth = StabilityLobes.milling(cut, TipModel.symmetric(tuned)).limitAt(speed).depthM();
-      double other = new CutAtSpeed(cut, speed, TWO_PI * 20, TWO_PI * 10_000).limit(tuned).depthM();
+      double other =
+          new PreparedCut(cut, TWO_PI * 20, TWO_PI * 10_000).limit(tuned, speed).depthM();
       if (depth < 0.2) {
         assertThat(other).as("case %d", i).isCloseTo(depth, withinPercentage(0.5));
       }

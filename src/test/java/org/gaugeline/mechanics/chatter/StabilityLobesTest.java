@@ -237,7 +237,8 @@ class StabilityLobesTest {
   void bestSpeedsLieWhereTheToothFrequencyMeetsTheMode() {
     StabilityLobes lobes =
         StabilityLobes.milling(Benchmarks.QUARTER_UP, TipModel.symmetric(Benchmarks.SYMMETRIC));
-    List<StablePocket> pockets = StablePockets.best(lobes, radPerS(2000), radPerS(8200), 300, 3);
+    List<StablePocket> pockets =
+        StablePockets.best(lobes, radPerS(2000), radPerS(8200), 300, 12, 3);
     assertThat(pockets).hasSize(3);
     for (int lobe = 1; lobe <= 3; lobe++) {
       StablePocket pocket = pockets.get(lobe - 1);
@@ -249,8 +250,29 @@ class StabilityLobesTest {
             .isLessThan(pocket.depthM());
       }
     }
-    assertThatThrownBy(() -> StablePockets.best(lobes, 10, 10, 300, 3))
+    assertThatThrownBy(() -> StablePockets.best(lobes, 10, 10, 300, 12, 3))
         .hasMessageContaining("highRadPerS - lowRadPerS");
+  }
+
+  /** A few samples and straight lines find the pockets that all samples find. */
+  @Test
+  void coarseLobesKnowWhereThePocketsAre() {
+    SplittableRandom random = new SplittableRandom(17);
+    for (int i = 0; i < 60; i++) {
+      MillingProcess cut =
+          new MillingProcess(
+              random.nextInt(2, 6), 1.8e9, 0.3, MillingEngagement.down(between(random, 0.2, 1), 1));
+      TipModel tip = TipModel.symmetric(randomResponse(random));
+      StabilityLobes lobes = StabilityLobes.milling(cut, tip);
+      double top = radPerS(between(random, 6000, 30_000));
+      StablePocket best = StablePockets.best(lobes, 0.1 * top, top, 400, 12, 1).get(0);
+      StablePocket found =
+          StablePockets.best(StabilityLobes.coarseMilling(cut, tip), 0.1 * top, top, 40, 5, 1)
+              .get(0);
+      assertThat(lobes.limitAt(found.spindleRadPerS()).depthM())
+          .as("case %d: depth at the speed that coarse lobes find", i)
+          .isGreaterThan(0.7 * best.depthM());
+    }
   }
 
   @Test
