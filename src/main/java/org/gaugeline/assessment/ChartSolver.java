@@ -200,16 +200,17 @@ public final class ChartSolver {
 
   /** By semi-discretization, each draw with forces in the middle of equally likely parts. */
   private double probabilityStable(double depthM) {
+    int parts = cut.ktOverMedian().equals(Quantiles.exact(1)) ? 1 : FORCES;
     int count = 0;
     for (StackDraw draw : StackDraw.FEW) {
       LowImmersion drawn =
           LowImmersion.of(cut.process(draw.rubbing()), stable.dynamics.model(draw));
-      for (int part = 0; part < FORCES; part++) {
-        double force = cut.ktOverMedian().quantile((part + HALF) / FORCES);
+      for (int part = 0; part < parts; part++) {
+        double force = cut.ktOverMedian().quantile((part + HALF) / parts);
         count += drawn.isStable(speed(), depthM * force) ? 1 : 0;
       }
     }
-    return (double) count / (StackDraw.FEW.size() * FORCES);
+    return (double) count / (StackDraw.FEW.size() * parts);
   }
 
   /** What would be left of the spread if the tip, or the force, were at its median for sure. */

@@ -19,6 +19,12 @@ final class DepthSpread {
   /** Score beyond which nothing is left. */
   private static final double FAR = 8;
 
+  /** Score of the force up to which a limit is followed where the next is far. */
+  private static final double MOST_BEYOND = 2;
+
+  /** Score of the force to either side of which nothing of two limits is left between them. */
+  private static final double GAP = 4;
+
   private final double[] logM;
   private final double share;
 
@@ -68,6 +74,13 @@ final class DepthSpread {
     double wanted = StandardNormal.quantile(probability);
     double low = logM[0] - FAR / scoreAbove;
     double high = logM[needed - 1] + FAR / scoreBelow;
+    if (share * needed < 1 - CLOSE && restIsFar(needed)) {
+      high = logM[needed - 1] + MOST_BEYOND / scoreBelow;
+      if (undercut(high) <= probability) {
+        // what is needed is just there and the rest is far: those limits are told, if all are known
+        return logM.length * share < 1 - CLOSE ? Double.POSITIVE_INFINITY : Math.exp(high);
+      }
+    }
     // by scores, because one limit alone makes a straight line of them
     FalsePosition bracket = new FalsePosition(low, -FAR, high, FAR);
     double log = bracket.next();
@@ -80,6 +93,14 @@ final class DepthSpread {
       log = bracket.next();
     }
     return Math.exp(log);
+  }
+
+  /**
+   * Whether what comes after so many limits is none, not known, or beyond what the force spreads.
+   */
+  private boolean restIsFar(int needed) {
+    return needed == logM.length
+        || logM[needed] - logM[needed - 1] > GAP / scoreBelow + GAP / scoreAbove;
   }
 
   double probabilityAtLeast(double depthM) {

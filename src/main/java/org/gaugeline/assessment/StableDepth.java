@@ -201,9 +201,7 @@ final class StableDepth {
    */
   static @Nullable Margin margin(JobContext context, Body body, Assembly assembly, double mostM) {
     StableDepth stable = judged(context, body, assembly);
-    return stable == null
-        ? null
-        : stable.margin(context, Math.min(mostM, context.job.tool().fluteLengthM()));
+    return stable == null ? null : stable.margin(context, Math.min(mostM, deepestM(context)));
   }
 
   /**
@@ -216,19 +214,24 @@ final class StableDepth {
       return null;
     }
     double asked = context.job.operation().axialDepthM();
-    double flute = context.job.tool().fluteLengthM();
+    double deepest = deepestM(context);
     double most =
         upTo(
-            flute,
+            deepest,
             stable
-                .spreadAtBest(context.job.operation().spindleSpeedRadPerS(), flute)
+                .spreadAtBest(context.job.operation().spindleSpeedRadPerS(), deepest)
                 .quantileM(1 - context.job.preferences().confidence()));
     return Double.isInfinite(most)
         ? null
         : new Margin(Pair.STABLE_DEPTH, asked, asked, most, most, () -> 1, List.of(), true);
   }
 
-  /** A cut is no deeper than the flutes: beyond what is of interest nothing limits. */
+  /** A cut is no deeper than the flutes, or than is asked. */
+  private static double deepestM(JobContext context) {
+    return Math.max(context.job.tool().fluteLengthM(), context.job.operation().axialDepthM());
+  }
+
+  /** Beyond what is of interest nothing limits. */
   private static double upTo(double mostM, double depthM) {
     return depthM > mostM ? Double.POSITIVE_INFINITY : depthM;
   }

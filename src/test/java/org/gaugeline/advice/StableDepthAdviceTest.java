@@ -122,6 +122,17 @@ class StableDepthAdviceTest {
     }
   }
 
+  /** A depth that is asked beyond the flutes is judged like any other. */
+  @Test
+  void deeperThanTheFlutesIsNoPass() {
+    Intents shallow = Intents.demo("01-impeller-hub-side-milling").with("/tool/fluteLengthMm", 12);
+    for (RankedAssembly one : Bench.told(Bench.ask(shallow))) {
+      stable(one)
+          .ifPresent(
+              reason -> assertThat(reason.capacity()).isFinite().isLessThan(reason.demand()));
+    }
+  }
+
   /** Common practice: at low cutting speed a cut forgives more; rubbing flanks damp short waves. */
   @Test
   void slowCutsForgiveMore() {

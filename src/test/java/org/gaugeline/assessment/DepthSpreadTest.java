@@ -34,7 +34,7 @@ class DepthSpreadTest {
       Quantiles force =
           new Quantiles(random.nextDouble(0.5, 0.9), 1, 1 / random.nextDouble(0.5, 0.9));
       double[] limits =
-          IntStream.range(0, 12).mapToDouble(k -> Math.exp(random.nextDouble(-8, -3))).toArray();
+          IntStream.range(0, 11).mapToDouble(k -> Math.exp(random.nextDouble(-8, -3))).toArray();
       double[] all =
           Arrays.stream(limits)
               .flatMap(
@@ -73,6 +73,20 @@ class DepthSpreadTest {
     assertThat(half.probabilityAtLeast(1000)).isCloseTo(0.5, within(1e-12));
     assertThat(DepthSpread.of(new double[] {never}, Quantiles.of(1, 2)).quantileM(0.5))
         .isInfinite();
+  }
+
+  /** Where limits just make up a probability and the rest is far, they say what they bear. */
+  @Test
+  void halfOfTheLimitsSayNoMoreThanTheyBear() {
+    for (double factor : new double[] {1, 1.2, 1.5}) {
+      Quantiles force = Quantiles.of(1, factor);
+      for (double next : new double[] {1e6, Double.POSITIVE_INFINITY}) {
+        assertThat(DepthSpread.of(new double[] {1, next, 2, next}, force).quantileM(0.5))
+            .as("force %s, rest at %s", factor, next)
+            .isBetween(2 - 1e-9, 2 / force.atStandardScore(-2) + 1e-9);
+      }
+      assertThat(DepthSpread.atBest(new double[] {1, 2}, 4, force).quantileM(0.5)).isInfinite();
+    }
   }
 
   /** More limits can only lower what a few of them allow. */

@@ -240,8 +240,8 @@ final class LobeTrace {
       w = next;
       re = q[branch];
       im = q[branch + 1];
-      if (Math.abs(im) < CLOSE * Math.abs(re)) {
-        double share = im == imBefore ? 0 : Math.max(-1, Math.min(1, im / (imBefore - im)));
+      double share = im == 0 ? 0 : im / (imBefore - im);
+      if (Math.abs(im) < CLOSE * Math.abs(re) && Math.abs(share) <= 1) {
         w -= share * (wBefore - w);
         re -= share * (reBefore - re);
         im = 0;

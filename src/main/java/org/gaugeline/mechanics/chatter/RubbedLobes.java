@@ -6,9 +6,9 @@ import org.gaugeline.mechanics.receptance.TipModel;
 /**
  * Limit depth of a milling cut whose flanks damp, at given speeds.
  *
- * <p>The matrix of the cut changes with speed beyond its phase; so its eigenvalues with the tip are
- * followed along ω, in steps of a sixteenth of a turn of ωT. Places at which no eigenvalue can be
- * larger than the largest real one found so far are passed over.
+ * <p>The matrix of the cut depends on ωT with its turns, so that its eigenvalues with the tip
+ * change with speed; they are followed along ω, in steps of a sixteenth of a turn of ωT. Places at
+ * which no eigenvalue can be larger than the largest real one found so far are passed over.
  *
  * <p>Not for use by two threads at once.
  */
