@@ -4,7 +4,6 @@ import org.gaugeline.assembly.HolderBody;
 import org.gaugeline.assessment.Appraiser;
 import org.gaugeline.assessment.JobContext;
 import org.gaugeline.assessment.Standing;
-import org.gaugeline.job.RankBy;
 
 /**
  * What an assembly is ordered by, computed once and not at every comparison.
@@ -14,13 +13,7 @@ import org.gaugeline.job.RankBy;
  * @param known how much of its stable depth was looked at
  */
 record Place(
-    Weighed weighed,
-    Standing standing,
-    double nearness,
-    double first,
-    double second,
-    RankBy rankBy,
-    Known known)
+    Weighed weighed, Standing standing, double nearness, double first, double second, Known known)
     implements Comparable<Place> {
 
   /** How much of the stable depth is in a place. */
@@ -33,9 +26,9 @@ record Place(
   }
 
   /** By all but its stable depth; what fails without it is not looked at any further. */
-  static Place of(Weighed weighed, RankBy rankBy) {
+  static Place of(JobContext context, Weighed weighed) {
     boolean fails = weighed.appraisal().standing() == Standing.UNSUITABLE;
-    return of(weighed, weighed, rankBy, fails ? Known.ALL : Known.NOTHING);
+    return of(context, weighed, weighed, fails ? Known.ALL : Known.NOTHING);
   }
 
   /** With more of its stable depth, where that is judged. */
@@ -43,9 +36,9 @@ record Place(
     return switch (known) {
       case NOTHING ->
           of(
+              context,
               weighed,
               weighed.with(context, Appraiser.withStableDepthAtMost(context, weighed.appraisal())),
-              rankBy,
               Known.AT_BEST);
       case AT_BEST -> inFull(context);
       case ALL -> this;
@@ -58,7 +51,7 @@ record Place(
       return this;
     }
     Weighed whole = weighed.with(context, Appraiser.withStableDepth(context, weighed.appraisal()));
-    return of(whole, whole, rankBy, Known.ALL);
+    return of(context, whole, whole, Known.ALL);
   }
 
   boolean isSettled() {
@@ -71,10 +64,10 @@ record Place(
    * @param weighed what stands there
    * @param atBest the same by what it is ordered: by what it can have at best
    */
-  private static Place of(Weighed weighed, Weighed atBest, RankBy rankBy, Known known) {
-    double fit = -tenths(atBest.scores().overall());
+  private static Place of(JobContext context, Weighed weighed, Weighed atBest, Known known) {
+    double fit = -told(context, atBest.scores().overall());
     boolean byFit =
-        switch (rankBy) {
+        switch (context.job().preferences().rankBy()) {
           case FIT -> true;
           case COST -> false;
         };
@@ -84,7 +77,6 @@ record Place(
         nearness(weighed),
         byFit ? fit : weighed.economics().costPerPart(),
         byFit ? outlay(weighed) : fit,
-        rankBy,
         known);
   }
 
@@ -117,9 +109,13 @@ record Place(
         : 0;
   }
 
-  /** Scores closer than this are one score: the models do not tell them apart. */
-  private static double tenths(double score) {
-    return Math.rint(score * 10);
+  /**
+   * Scores closer than this are one score: the models do not tell them apart. A tenth of a point,
+   * and a whole one where predicted stable depths move the scores.
+   */
+  private static double told(JobContext context, double score) {
+    double steps = context.judgesStability() ? 1 : 10;
+    return Math.rint(score * steps);
   }
 
   private static double outlay(Weighed weighed) {

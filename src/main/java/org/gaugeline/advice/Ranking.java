@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.gaugeline.assessment.JobContext;
-import org.gaugeline.job.RankBy;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,13 +37,12 @@ record Ranking(
   }
 
   static Ranking of(JobContext context, Map<String, List<Weighed>> byFamily, Search search) {
-    RankBy rankBy = context.job().preferences().rankBy();
     UnaryOperator<Place> further = place -> place.further(context);
     List<Place> places = new ArrayList<>();
     Map<String, PlaceQueue> families = new LinkedHashMap<>();
     byFamily.forEach(
         (family, of) -> {
-          List<Place> ofFamily = of.stream().map(one -> Place.of(one, rankBy)).toList();
+          List<Place> ofFamily = of.stream().map(one -> Place.of(context, one)).toList();
           List<Place> first =
               search == Search.EXHAUSTIVE
                   ? ofFamily.stream().map(place -> place.inFull(context)).toList()

@@ -226,6 +226,11 @@ public final class JobContext {
     return job.preferences().stability() ? StableSpeeds.best(this, appraisal) : List.of();
   }
 
+  /** Whether the stable depth of assemblies is judged. */
+  public boolean judgesStability() {
+    return job.preferences().stability() && preparedCuts() != null;
+  }
+
   /** The cut as stability sees it, shared by all assemblies; null where no such limit applies. */
   @Nullable PreparedCuts preparedCuts() {
     if (!cutsAreKnown) {
