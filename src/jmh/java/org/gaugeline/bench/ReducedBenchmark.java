@@ -1,7 +1,5 @@
 package org.gaugeline.bench;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.gaugeline.mechanics.beam.BeamChain;
 import org.gaugeline.mechanics.beam.BeamMaterial;
@@ -9,9 +7,7 @@ import org.gaugeline.mechanics.beam.BeamSegment;
 import org.gaugeline.mechanics.beam.ElasticJoint;
 import org.gaugeline.mechanics.beam.ReducedChain;
 import org.gaugeline.mechanics.beam.ReducedModes;
-import org.gaugeline.mechanics.receptance.HostMode;
 import org.gaugeline.mechanics.receptance.ModalResponse;
-import org.gaugeline.mechanics.receptance.TipMode;
 import org.gaugeline.mechanics.receptance.TipResponse;
 import org.gaugeline.mechanics.receptance.TunedMass;
 import org.gaugeline.mechanics.receptance.TunedResponse;
@@ -66,31 +62,13 @@ public class ReducedBenchmark {
   @Benchmark
   public ModalResponse draw() {
     modes.solve(plainReduced, plainSprings);
-    List<TipMode> tip = new ArrayList<>(modes.count());
-    for (int i = 0; i < modes.count(); i++) {
-      double zeta = 0.02 + 0.03 * modes.baseEnergyShare(i);
-      double shape = modes.tipShape(i);
-      tip.add(new TipMode(modes.angularFrequencyRadPerS(i), zeta, shape * shape, 0));
-    }
-    return new ModalResponse(tip, modes.tipResidualMPerN());
+    return ModalResponse.of(modes, share -> 0.02 + 0.03 * share);
   }
 
   @Benchmark
   public TipResponse drawWithSeamAndTunedMass() {
     modes.solve(dampedReduced, dampedSprings);
-    List<HostMode> host = new ArrayList<>(modes.count());
-    for (int i = 0; i < modes.count(); i++) {
-      double zeta = 0.02 + 0.03 * modes.baseEnergyShare(i);
-      host.add(
-          new HostMode(
-              modes.angularFrequencyRadPerS(i), zeta, modes.tipShape(i), modes.placeShape(i)));
-    }
-    return new TunedResponse(
-        host,
-        modes.tipResidualMPerN(),
-        modes.crossResidualMPerN(),
-        modes.placeResidualMPerN(),
-        mass);
+    return TunedResponse.of(modes, share -> 0.02 + 0.03 * share, mass);
   }
 
   /** For comparison: the whole chain solved anew, its building left out. */

@@ -98,10 +98,9 @@ final class CutMatrix {
    *
    * @param phase ωT, rad
    * @param g real and imaginary part of G_x, then of G_y, m/N
-   * @param at where they stand
    * @param q receives both eigenvalues, 1/m
    */
-  void eigenvalues(double phase, double[] g, int at, double[] q) {
+  void eigenvalues(double phase, double[] g, double[] q) {
     double sigmaRe = 1 - Math.cos(phase);
     double sigmaIm = Math.sin(phase);
     double p = phase * rubPerPhase;
@@ -109,10 +108,10 @@ final class CutMatrix {
     double xxIm = sigmaIm * chip.xx() + p * rub.xx();
     double yyRe = sigmaRe * chip.yy();
     double yyIm = sigmaIm * chip.yy() + p * rub.yy();
-    double gxRe = g[at];
-    double gxIm = g[at + 1];
-    double gyRe = g[at + 2];
-    double gyIm = g[at + 3];
+    double gxRe = g[0];
+    double gxIm = g[1];
+    double gyRe = g[2];
+    double gyIm = g[3];
     double halfRe = (xxRe * gxRe - xxIm * gxIm + yyRe * gyRe - yyIm * gyIm) / 2;
     double halfIm = (xxRe * gxIm + xxIm * gxRe + yyRe * gyIm + yyIm * gyRe) / 2;
     // determinant: (σ²·|α| + iσp·mixed − p²·|ν|)·G_x·G_y

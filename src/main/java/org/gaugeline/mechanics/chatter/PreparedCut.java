@@ -71,7 +71,7 @@ public final class PreparedCut {
     tip.at(w, response, 0);
     response[2] = response[0];
     response[3] = response[1];
-    cut.eigenvalues(w * periodS, response, 0, target);
+    cut.eigenvalues(w * periodS, response, target);
   }
 
   /**
@@ -192,12 +192,9 @@ public final class PreparedCut {
       return response * most > trace.bestQ();
     }
 
+    /** Follows the eigenvalues through a block that may exceed. */
     void look() {
-      if (lookedAt == now) {
-        return;
-      }
       lookedAt = now;
-      prepare();
       int from = Math.max(0, first - start);
       int looked = Math.min(count, last + 1 - start) - from;
       double perPeriod = 1 / periodS;

@@ -45,7 +45,7 @@ final class RubbedLobes {
 
   private void eigenvalues(double omegaRadPerS, double[] q) {
     respond(omegaRadPerS);
-    cut.eigenvalues(omegaRadPerS * periodS, g, 0, q);
+    cut.eigenvalues(omegaRadPerS * periodS, g, q);
   }
 
   private void respond(double omegaRadPerS) {

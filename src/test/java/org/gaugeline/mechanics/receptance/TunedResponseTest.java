@@ -38,18 +38,7 @@ class TunedResponseTest {
     ReducedModes modes = new ReducedModes();
     BeamChain whole = BeamChain.fromBase().add(ROOT).add(REST).toTip();
     modes.solve(ReducedChain.of(whole, 2, PLACE_M), new double[] {1e8, 4e5, 8e7, 3e4});
-    List<HostMode> host = new ArrayList<>();
-    for (int i = 0; i < modes.count(); i++) {
-      host.add(
-          new HostMode(
-              modes.angularFrequencyRadPerS(i), ZETA, modes.tipShape(i), modes.placeShape(i)));
-    }
-    return new TunedResponse(
-        host,
-        modes.tipResidualMPerN(),
-        modes.crossResidualMPerN(),
-        modes.placeResidualMPerN(),
-        mass);
+    return TunedResponse.of(modes, share -> ZETA, mass);
   }
 
   private static TunedMass tuned(double massKg) {
